@@ -1,0 +1,32 @@
+package fairgrain.finding;
+
+/** What a maker must be told wherever the answer is acted on. Printed in every form of output. */
+public enum Caution {
+    LOCAL_CODE(
+            "Follow local codes and the makers' instructions; where people depend on it, have a licensed professional"
+                    + " decide. This sheet is a reckoning, not an approval."),
+    STUDS_ONLY("Fix to studs, blocking or a rail across at least two studs, never to board, plaster or tile alone. Find"
+            + " the studs and prove each by a pilot hole."),
+    HIDDEN_SERVICES(
+            "Cables and pipes may run in the wall: do not drill above, below or beside sockets, switches and taps, nor"
+                    + " deeper than 1 1/4 in (32 mm) into a stud without knowing what lies behind."),
+    CHILDREN("Children climb and hang on doors; no verdict here covers that unless a people case is listed."),
+    EARTHQUAKE("In earthquake country the code asks for more than is reckoned here."),
+    DRY_SOUND_WOOD(
+            "The figures are for sound, dry, straight-grained wood and for screws driven into proper pilot holes;"
+                    + " knots, splits, short grain and stripped holes are not in them."),
+    ASSUMED_CONTENTS("The weights are what was entered; heavier things void the answer."),
+    GLASS("Glass cuts and can fall: edges polished, nobody below in doubt, safety glass where children reach or"
+            + " people sit."),
+    SHELF_IN_USE("Do not stand or climb on a shelf: no person is in these figures.");
+
+    private final String sentence;
+
+    Caution(String sentence) {
+        this.sentence = sentence;
+    }
+
+    public String sentence() {
+        return sentence;
+    }
+}

@@ -1,0 +1,27 @@
+package fairgrain.finding;
+
+/**
+ * A place in a source, and how far what stands there was checked.
+ *
+ * @param source key of a row in {@code data/sources.csv}
+ * @param place where in it: equation, table, clause or page; may be empty
+ * @param basis how far the figure was checked
+ */
+public record Citation(String source, String place, Basis basis) {
+    public Citation {
+        if (!source.matches("[a-z][a-z0-9-]*")) {
+            throw new IllegalArgumentException(
+                    "a source is named by its key in sources.csv, such as gtr190, but was '" + source + "'");
+        }
+    }
+
+    public static Citation of(String source, String place, Basis basis) {
+        return new Citation(source, place, basis);
+    }
+
+    /** As it is printed, for example {@code gtr190, eq. 4-5 (read)}. */
+    @Override
+    public String toString() {
+        return source + (place.isEmpty() ? "" : ", " + place) + " (" + basis.words() + ")";
+    }
+}

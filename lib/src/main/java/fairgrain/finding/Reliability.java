@@ -1,0 +1,58 @@
+package fairgrain.finding;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The likely worst case: of all cases equally unlikely, the one in which a check comes out worst. Every spread is off by its
+ * share along the steepest way down, so that about one case in so many is worse still (first-order reliability).
+ */
+public final class Reliability {
+    /** Standard deviations on one side that leave one case in twenty worse. */
+    public static final double NINETEEN_IN_TWENTY = 1.6449;
+
+    private static final double HALF_STEP = 0.5;
+    private static final int ROUNDS = 3; // the first follows the slope, the others see the bend
+
+    private Reliability() {}
+
+    /** The likely worst case for one check. */
+    public static <A extends Answer> Draw worst(Model<A> model, List<Spread> spreads, int check, double deviations) {
+        int n = spreads.size();
+        double[] z = new double[n];
+        for (int round = 0; round < ROUNDS; round++) {
+            double[] slope = new double[n];
+            double squares = 0;
+            for (int i = 0; i < n; i++) {
+                slope[i] = margin(model, shifted(z, i, HALF_STEP), check)
+                        - margin(model, shifted(z, i, -HALF_STEP), check);
+                squares += slope[i] * slope[i];
+            }
+            for (int i = 0; i < n; i++) {
+                z[i] = squares == 0 ? 0 : -deviations * slope[i] / Math.sqrt(squares);
+            }
+        }
+        return i -> z[i];
+    }
+
+    /** Every check of a question at its own likely worst case, the expected one beside it. */
+    public static <A extends Answer> List<Outcome> outcomes(Question<A> question, double deviations) {
+        Model<A> model = question.model();
+        List<Check> expected = model.at(Draw.AS_PLANNED).checks();
+        List<Spread> spreads = question.spreads();
+        List<Outcome> outcomes = new ArrayList<>();
+        for (int check = 0; check < expected.size(); check++) {
+            Draw worst = worst(model, spreads, check, deviations);
+            outcomes.add(new Outcome(model.at(worst).checks().get(check), expected.get(check)));
+        }
+        return List.copyOf(outcomes);
+    }
+
+    private static <A extends Answer> double margin(Model<A> model, Draw draw, int check) {
+        return model.at(draw).checks().get(check).margin();
+    }
+
+    private static Draw shifted(double[] z, int at, double by) {
+        return i -> i == at ? z[i] + by : z[i];
+    }
+}

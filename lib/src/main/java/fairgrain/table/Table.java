@@ -1,0 +1,84 @@
+package fairgrain.table;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.apache.commons.csv.CSVException;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+
+/**
+ * Reads a CSV table strictly: known columns in the given order, full rows, one spelling of numbers. The first column is the
+ * key of the row and stands once. Either every row is good or {@link TableException} names every bad one.
+ *
+ * <p>Lines that start with # are comments. A byte order mark before the header is passed over, since spreadsheets write one.
+ */
+public final class Table {
+    private static final CSVFormat FORMAT = CSVFormat.RFC4180
+            .builder()
+            .setHeader()
+            .setSkipHeaderRecord(true)
+            .setCommentMarker('#')
+            .get();
+
+    private Table() {}
+
+    /**
+     * Reads all rows.
+     *
+     * @param csv the text; closed here
+     * @param file what to call it in messages
+     * @param columns the names that must stand in the first row
+     * @param build makes one thing of one row; refuses by {@link IllegalArgumentException}
+     * @throws TableException with every problem, as {@code file:line: column, rule, value}
+     */
+    public static <T> List<T> read(Reader csv, String file, List<String> columns, Function<Row, T> build) {
+        List<String> problems = new ArrayList<>();
+        List<T> found = new ArrayList<>();
+        Map<String, Long> lines = new HashMap<>();
+        try (CSVParser rows = CSVParser.builder()
+                .setReader(new WithoutByteOrderMark(csv))
+                .setFormat(FORMAT)
+                .get()) {
+            if (!rows.getHeaderNames().equals(columns)) {
+                throw new TableException(
+                        file,
+                        List.of(file + ":" + Math.max(1, rows.getCurrentLineNumber()) + ": columns must be "
+                                + String.join(",", columns) + ", but were " + String.join(",", rows.getHeaderNames())));
+            }
+            for (CSVRecord row : rows) {
+                long line = rows.getCurrentLineNumber(); // not the record number: comments shift that
+                String at = file + ":" + line + ": ";
+                if (!row.isConsistent()) {
+                    problems.add(at + "expected " + columns.size() + " cells, but found " + row.size());
+                    continue;
+                }
+                Long before = lines.putIfAbsent(row.get(0), line);
+                if (before != null) {
+                    problems.add(at + columns.get(0) + " must stand once, but '" + row.get(0) + "' stands on line "
+                            + before + " too");
+                    continue;
+                }
+                try {
+                    found.add(build.apply(new Row(row)));
+                } catch (IllegalArgumentException e) {
+                    problems.add(at + e.getMessage());
+                }
+            }
+        } catch (UncheckedIOException | CSVException e) {
+            problems.add(file + ": this is not a CSV table: " + e.getMessage());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        if (!problems.isEmpty()) {
+            throw new TableException(file, problems);
+        }
+        return List.copyOf(found);
+    }
+}
