@@ -1,0 +1,164 @@
+package fairgrain.fastener;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+
+class YieldLimitPropertyTest {
+    private static final double ROUNDING = 1e-12;
+
+    @Provide
+    Arbitrary<DowelConnection> screws() {
+        Arbitrary<Double> lengths =
+                Arbitraries.doubles().between(0.005, 0.12).ofScale(5).withoutEdgeCases();
+        Arbitrary<Double> bearings = Arbitraries.doubles().between(5e6, 1e8).withoutEdgeCases();
+        return Combinators.combine(
+                        lengths,
+                        lengths,
+                        bearings,
+                        bearings,
+                        Arbitraries.doubles().between(0.002, 0.01).ofScale(6),
+                        Arbitraries.doubles().between(2e8, 1e9))
+                .as(DowelConnection::new);
+    }
+
+    @Property
+    void noGapGivesThePrintedClosedForm(@ForAll("screws") DowelConnection screw) {
+        ModeLoads closed = YieldLimit.touching(screw);
+        ModeLoads gap = YieldLimit.acrossGap(screw, 0);
+        for (YieldMode mode : YieldMode.values()) {
+            assertThat(gap.in(mode)).as(mode.label()).isCloseTo(closed.in(mode), within(ROUNDING * closed.in(mode)));
+        }
+    }
+
+    @Property
+    void aLargerGapIsNeverStronger(
+            @ForAll("screws") DowelConnection screw,
+            @ForAll @Scale(5) @DoubleRange(max = 0.03) double gap,
+            @ForAll @Scale(5) @DoubleRange(max = 0.03) double more) {
+        ModeLoads narrow = YieldLimit.acrossGap(screw, gap);
+        ModeLoads wide = YieldLimit.acrossGap(screw, gap + more);
+        for (YieldMode mode : YieldMode.values()) {
+            assertThat(wide.in(mode)).as(mode.label()).isLessThanOrEqualTo(narrow.in(mode) * (1 + ROUNDING));
+        }
+    }
+
+    @Property
+    void everySizeTwiceAsLargeCarriesFourTimesAsMuch(
+            @ForAll("screws") DowelConnection s, @ForAll @Scale(5) @DoubleRange(max = 0.03) double gap) {
+        var twice = new DowelConnection(
+                2 * s.mainLength(),
+                2 * s.sideLength(),
+                s.mainBearing(),
+                s.sideBearing(),
+                2 * s.diameter(),
+                s.bendingYield());
+        ModeLoads small = YieldLimit.acrossGap(s, gap);
+        ModeLoads large = YieldLimit.acrossGap(twice, 2 * gap);
+        for (YieldMode mode : YieldMode.values()) {
+            assertThat(large.in(mode))
+                    .as(mode.label())
+                    .isCloseTo(4 * small.in(mode), within(ROUNDING * large.in(mode)));
+        }
+    }
+
+    @Property
+    void turnedRoundTheTwoMembersChangeRoles(
+            @ForAll("screws") DowelConnection s, @ForAll @Scale(5) @DoubleRange(max = 0.03) double gap) {
+        var turned = new DowelConnection(
+                s.sideLength(), s.mainLength(), s.sideBearing(), s.mainBearing(), s.diameter(), s.bendingYield());
+        ModeLoads one = YieldLimit.acrossGap(s, gap);
+        ModeLoads other = YieldLimit.acrossGap(turned, gap);
+        assertThat(other.im()).isEqualTo(one.is());
+        assertThat(other.ii()).isCloseTo(one.ii(), within(ROUNDING * one.ii()));
+        assertThat(other.iiim()).isCloseTo(one.iiis(), within(ROUNDING * one.iiis()));
+        assertThat(other.iv()).isCloseTo(one.iv(), within(ROUNDING * one.iv()));
+    }
+
+    @Property
+    void deeperDenserOrHarderIsNeverWeaker(
+            @ForAll("screws") DowelConnection s,
+            @ForAll @Scale(5) @DoubleRange(max = 0.03) double gap,
+            @ForAll @Scale(5) @DoubleRange(min = 1, max = 2) double more) {
+        double least = YieldLimit.acrossGap(s, gap).least() * (1 - ROUNDING);
+        assertThat(YieldLimit.acrossGap(
+                                new DowelConnection(
+                                        s.mainLength() * more,
+                                        s.sideLength(),
+                                        s.mainBearing(),
+                                        s.sideBearing(),
+                                        s.diameter(),
+                                        s.bendingYield()),
+                                gap)
+                        .least())
+                .as("deeper in the wall")
+                .isGreaterThanOrEqualTo(least);
+        assertThat(YieldLimit.acrossGap(
+                                new DowelConnection(
+                                        s.mainLength(),
+                                        s.sideLength(),
+                                        s.mainBearing() * more,
+                                        s.sideBearing() * more,
+                                        s.diameter(),
+                                        s.bendingYield()),
+                                gap)
+                        .least())
+                .as("denser wood")
+                .isGreaterThanOrEqualTo(least);
+        assertThat(YieldLimit.acrossGap(
+                                new DowelConnection(
+                                        s.mainLength(),
+                                        s.sideLength(),
+                                        s.mainBearing(),
+                                        s.sideBearing(),
+                                        s.diameter(),
+                                        s.bendingYield() * more),
+                                gap)
+                        .least())
+                .as("harder steel")
+                .isGreaterThanOrEqualTo(least);
+    }
+
+    /** Statics by itself: the force that a straight screw makes in the wood balances about the middle of the gap. */
+    @Property
+    void aStraightScrewIsInBalance(
+            @ForAll("screws") DowelConnection s, @ForAll @Scale(5) @DoubleRange(max = 0.03) double gap) {
+        double p = YieldLimit.acrossGap(s, gap).ii();
+        double um = s.mainBearing() * s.diameter();
+        double us = s.sideBearing() * s.diameter();
+        // In each member the screw turns about a point: it presses one way over z, the other way over the rest.
+        double zs = (s.sideLength() + p / us) / 2;
+        double zm = (s.mainLength() + p / um) / 2;
+        double momentSide = momentAtFace(us, zs, s.sideLength());
+        double momentMain = momentAtFace(um, zm, s.mainLength());
+        // The force P and the moments at the two faces of the gap leave nothing over.
+        double scale = us * s.sideLength() * s.sideLength() + um * s.mainLength() * s.mainLength() + p * gap;
+        assertThat(-momentSide - momentMain).isCloseTo(p * gap, within(1e-12 * scale));
+    }
+
+    /** Of a bearing force u along [0, z] from the face and −u along [z, length]. */
+    private static double momentAtFace(double u, double z, double length) {
+        return u * z * z / 2 - u * (length - z) * (length + z) / 2;
+    }
+
+    @Property
+    void theGoverningModeIsTheLeast(
+            @ForAll("screws") DowelConnection screw,
+            @ForAll @Scale(5) @DoubleRange(max = 0.03) double gap,
+            @ForAll @Scale(5) @DoubleRange(max = 1.5) double angle) {
+        ModeLoads z = YieldLimit.reference(screw, gap, screw.diameter(), angle);
+        for (YieldMode mode : YieldMode.values()) {
+            assertThat(z.in(mode)).isGreaterThanOrEqualTo(z.least());
+        }
+        assertThat(z.least()).isEqualTo(z.in(z.governing()));
+        assertThat(z.least()).isLessThan(YieldLimit.acrossGap(screw, gap).least());
+    }
+}
