@@ -1,0 +1,77 @@
+package fairgrain.bending;
+
+/** Polynomials across the depth of a shelf, written in η = 2 y/B − 1, with the integrals of their products. */
+final class DepthFunctions {
+    private final double depth;
+    private final double[][][] c; // by derivative, function, power of η
+
+    /** The functions are the powers of η from 0 on, each times the same factor. */
+    DepthFunctions(double depth, int count, double[] factor) {
+        this.depth = depth;
+        c = new double[3][count][];
+        for (int i = 0; i < count; i++) {
+            double[] power = new double[i + factor.length];
+            System.arraycopy(factor, 0, power, i, factor.length);
+            c[0][i] = power;
+            for (int d = 1; d <= 2; d++) {
+                c[d][i] = Polynomial.derivative(c[d - 1][i]);
+                for (int j = 0; j < c[d][i].length; j++) {
+                    c[d][i][j] *= 2 / depth;
+                }
+            }
+        }
+    }
+
+    /** A factor that vanishes at a place. */
+    static double[] zeroAt(double depth, double y) {
+        return new double[] {1 - 2 * y / depth, 1};
+    }
+
+    int count() {
+        return c[0].length;
+    }
+
+    double value(int derivative, int i, double y) {
+        return Polynomial.value(c[derivative][i], 2 * y / depth - 1);
+    }
+
+    double sum(int derivative, double[] coefficients, double y) {
+        double sum = 0;
+        for (int i = 0; i < coefficients.length; i++) {
+            sum += coefficients[i] * value(derivative, i, y);
+        }
+        return sum;
+    }
+
+    /** Mean over a strip of the depth. */
+    double mean(int i, double y, double width) {
+        if (width == 0) {
+            return value(0, i, y);
+        }
+        double from = 2 * (y - width / 2) / depth - 1;
+        double to = 2 * (y + width / 2) / depth - 1;
+        double[] p = c[0][i];
+        double sum = 0;
+        double a = from;
+        double b = to;
+        for (int j = 0; j < p.length; j++) {
+            sum += p[j] * (b - a) / (j + 1);
+            a *= from;
+            b *= to;
+        }
+        return sum / (to - from);
+    }
+
+    /** Integral over the depth of a derivative of one function times a derivative of another. */
+    double integral(int derivative, int i, DepthFunctions other, int otherDerivative, int j) {
+        double sum = 0;
+        double[] p = c[derivative][i];
+        double[] q = other.c[otherDerivative][j];
+        for (int a = 0; a < p.length; a++) {
+            for (int b = a % 2; b < q.length; b += 2) { // odd powers leave nothing
+                sum += p[a] * q[b] * 2 / (a + b + 1);
+            }
+        }
+        return sum * depth / 2;
+    }
+}

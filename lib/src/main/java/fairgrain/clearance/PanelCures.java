@@ -1,0 +1,91 @@
+package fairgrain.clearance;
+
+import fairgrain.finding.Remedy;
+import fairgrain.finding.Words;
+import fairgrain.part.Groove;
+import fairgrain.part.Opening;
+import fairgrain.part.RingAngle;
+import fairgrain.part.Board;
+import fairgrain.quantity.Length;
+import fairgrain.quantity.UnitSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What would open an empty window, in the order of least change: a pin, a deeper groove, quartersawn stock, a muntin. */
+final class PanelCures {
+    private static final Length DEEPEST = Length.mm(20); // judgement: deeper, and little of the frame is left
+    private static final Length MUNTIN = Length.inches(2);
+    private static final Length MUNTIN_METRIC = Length.mm(50);
+
+    private PanelCures() {}
+
+    static List<Remedy> of(PanelFit uncut) {
+        List<Remedy> alone = oneByOne(uncut, "");
+        return alone.isEmpty() && !uncut.panel().pinned() ? oneByOne(pinned(uncut), "Pin it at its centre, and: ") : alone;
+    }
+
+    private static List<Remedy> oneByOne(PanelFit uncut, String before) {
+        List<Remedy> cures = new ArrayList<>();
+        if (!uncut.panel().pinned()) {
+            new PanelWidth(pinned(uncut))
+                    .cut()
+                    .ifPresent(fit -> cures.add(new Remedy(
+                            Words.of(before + "Pin it at the centre of its top and bottom edge and cut it {} wide.", fit.width()),
+                            fit)));
+        }
+        deeper(uncut)
+                .ifPresent(fit -> cures.add(new Remedy(
+                        Words.of(
+                                before + "Cut the grooves {} deep and the panel {} wide.",
+                                fit.opening().groove().depth(),
+                                fit.width()),
+                        fit)));
+        Board board = uncut.panel().board();
+        if (!board.rings().equals(RingAngle.QUARTERSAWN)) {
+            Board quartersawn = new Board(board.wood(), board.shrinkage(), RingAngle.QUARTERSAWN, board.thickness());
+            new PanelWidth(uncut.panel(uncut.panel().board(quartersawn)))
+                    .cut()
+                    .ifPresent(fit -> cures.add(
+                            new Remedy(Words.of(before + "Use quartersawn stock and cut the panel {} wide.", fit.width()), fit)));
+        }
+        divided(uncut)
+                .ifPresent(fit -> cures.add(new Remedy(
+                        Words.of(
+                                before + "Divide the frame by a muntin {} wide, and cut each of the two panels {} wide.",
+                                muntin(uncut),
+                                fit.width()),
+                        fit)));
+        return cures;
+    }
+
+    private static PanelFit pinned(PanelFit uncut) {
+        return uncut.panel(uncut.panel().pinned(true));
+    }
+
+    private static Optional<PanelFit> deeper(PanelFit uncut) {
+        boolean inches = uncut.in().rule().system() == UnitSystem.INCHES;
+        Length step = inches ? Length.inches(1 / 16.0) : Length.mm(1);
+        Groove groove = uncut.opening().groove();
+        double next = Math.floor(groove.depth().metres() / step.metres() + 1e-6) + 1;
+        for (double n = next; n * step.metres() <= DEEPEST.metres(); n++) {
+            Opening deeper = uncut.opening().groove(new Groove(step.times(n), groove.width()));
+            Optional<PanelFit> fit = new PanelWidth(uncut.opening(deeper)).cut();
+            if (fit.isPresent()) {
+                return fit;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<PanelFit> divided(PanelFit uncut) {
+        Length half = uncut.opening().across().minus(muntin(uncut)).times(0.5);
+        return Opening.ACROSS.allow(half.metres())
+                ? new PanelWidth(uncut.opening(uncut.opening().across(half))).cut()
+                : Optional.empty();
+    }
+
+    private static Length muntin(PanelFit uncut) {
+        return uncut.in().rule().system() == UnitSystem.INCHES ? MUNTIN : MUNTIN_METRIC;
+    }
+}

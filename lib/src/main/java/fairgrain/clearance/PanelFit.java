@@ -1,0 +1,193 @@
+package fairgrain.clearance;
+
+import fairgrain.finding.Answer;
+import fairgrain.finding.Basis;
+import fairgrain.finding.Check;
+import fairgrain.finding.Citation;
+import fairgrain.finding.Draw;
+import fairgrain.finding.Evidence;
+import fairgrain.finding.Finding;
+import fairgrain.finding.Model;
+import fairgrain.finding.Question;
+import fairgrain.finding.Spread;
+import fairgrain.part.Board;
+import fairgrain.part.Opening;
+import fairgrain.part.Panel;
+import fairgrain.part.Setting;
+import fairgrain.quantity.Dimension;
+import fairgrain.quantity.Length;
+import fairgrain.quantity.Limits;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Will a panel that is cut this wide stay in its grooves and free in them, all year?
+ *
+ * @param part the panel, as the maker calls it
+ * @param panel what it is made of and how it is held
+ * @param opening what the frame leaves for it
+ * @param wanted how much must stay in each groove at the dry end
+ * @param width as cut, that day
+ * @param in the setting
+ */
+public record PanelFit(String part, Panel panel, Opening opening, Length wanted, Length width, Setting in)
+        implements Question<PanelFit.Fit> {
+
+    public static final Limits WANTED = new Limits("hold in the groove", 0.0005, 0.020, "m");
+
+    /** An eighth of an inch in the groove at the dry end. */
+    public static final Length USUAL_HOLD = Length.inches(1 / 8.0);
+
+    public static final Citation SOURCE = Citation.of("own", "panel in a groove", Basis.DERIVED);
+    static final Citation HOLD = Citation.of("common-practice", "1/8 in of panel left in the groove", Basis.COMMON_PRACTICE);
+    static final Citation CUT = Citation.of("own", "cutting a panel and a groove to 0.3 and 0.2 mm", Basis.JUDGEMENT);
+
+    private static final double CUT_SD = 0.0003; // m
+    private static final double GROOVE_SD = 0.0002; // m
+    private static final int CUT_SPREAD = YearSpreads.COUNT;
+    private static final int GROOVE_SPREAD = YearSpreads.COUNT + 1;
+
+    public PanelFit {
+        WANTED.check(wanted);
+        Board.WIDTH.check(width);
+        if (wanted.compareTo(opening.groove().depth()) >= 0) {
+            throw new IllegalArgumentException("the hold wanted in the groove must be less than the groove is deep");
+        }
+    }
+
+    /**
+     * The panel in numbers.
+     *
+     * @param today width when it is cut
+     * @param atDry width at the dry end
+     * @param atDamp width at the damp end
+     * @param room between the groove floors
+     * @param holdAtDry what stays in the groove at the dry end, on the worse side
+     * @param bottoming swelling still to come against the gap left
+     * @param slipping hold wanted against hold left
+     * @param shoulder tongue in the groove at the damp end against the tongue's length; empty for a flat panel
+     */
+    public record Fit(
+            Length today,
+            Length atDry,
+            Length atDamp,
+            Length room,
+            Length holdAtDry,
+            Check bottoming,
+            Check slipping,
+            Optional<Check> shoulder)
+            implements Answer {
+        @Override
+        public List<Check> checks() {
+            List<Check> all = new ArrayList<>(List.of(bottoming, slipping));
+            shoulder.ifPresent(all::add);
+            return all;
+        }
+
+        /** How much of the panel that was hidden comes into sight at the dry end, on the worse side. */
+        public Length comesIntoSight(boolean pinned) {
+            Length shrinkage = today.minus(atDry);
+            return pinned ? shrinkage.times(0.5) : shrinkage;
+        }
+
+        private Fit worse(Fit other) {
+            return new Fit(
+                    today,
+                    atDry.compareTo(other.atDry) <= 0 ? atDry : other.atDry,
+                    atDamp.compareTo(other.atDamp) >= 0 ? atDamp : other.atDamp,
+                    room,
+                    holdAtDry.compareTo(other.holdAtDry) <= 0 ? holdAtDry : other.holdAtDry,
+                    worse(bottoming, other.bottoming),
+                    worse(slipping, other.slipping),
+                    shoulder.flatMap(s -> other.shoulder.map(o -> worse(s, o))));
+        }
+
+        private static Check worse(Check one, Check other) {
+            return one.margin() <= other.margin() ? one : other;
+        }
+    }
+
+    @Override
+    public List<Spread> spreads() {
+        return year().with(
+                        part,
+                        new Spread(part + "/cut", "how true the panel is cut", CUT_SD),
+                        new Spread(part + "/groove", "how deep the groove really is", GROOVE_SD));
+    }
+
+    @Override
+    public Model<Fit> model() {
+        YearSpreads year = year();
+        return draw -> {
+            Fit worst = null;
+            for (double day : year.days(draw)) {
+                Fit fit = fit(year, day, draw);
+                worst = worst == null ? fit : worst.worse(fit);
+            }
+            if (worst == null) {
+                throw new IllegalStateException("a year has at least one day");
+            }
+            return worst;
+        };
+    }
+
+    private Fit fit(YearSpreads year, double day, Draw draw) {
+        double factor = year.factor(draw);
+        double rings = year.rings(draw);
+        double cut = width.metres() + CUT_SD * draw.of(CUT_SPREAD);
+        double depth = opening.groove().depth().metres() + GROOVE_SD * draw.of(GROOVE_SPREAD);
+        double atDry = cut * panel.board().widthRatio(day, year.dry(draw), rings, factor);
+        double atDamp = cut * panel.board().widthRatio(day, year.damp(draw), rings, factor);
+        double room = opening.across().metres() + 2 * depth;
+        double hold = panel.pinned() ? (atDry - opening.across().metres()) / 2 : atDry - opening.across().metres() - depth;
+        double deepest = panel.pinned() ? (atDamp - opening.across().metres()) / 2 : depth;
+        return new Fit(
+                new Length(cut),
+                new Length(atDry),
+                new Length(atDamp),
+                new Length(room),
+                new Length(hold),
+                Check.of("swelling still to come, against the gap left", atDamp - cut, room - cut, Dimension.LENGTH),
+                Check.of("hold wanted at the dry end, against what stays in", wanted.metres(), hold, Dimension.LENGTH),
+                Optional.ofNullable(panel.tongue())
+                        .map(t -> Check.of(
+                                "tongue inside the frame at the damp end, against its length",
+                                deepest,
+                                t.length().metres(),
+                                Dimension.LENGTH)));
+    }
+
+    private YearSpreads year() {
+        return new YearSpreads(panel.board(), in);
+    }
+
+    @Override
+    public List<Finding> findings() {
+        return List.of(new PanelWords(this).asCut());
+    }
+
+    /** The same panel, cut another width. */
+    public PanelFit cut(Length to) {
+        return new PanelFit(part, panel, opening, wanted, to, in);
+    }
+
+    public PanelFit panel(Panel other) {
+        return new PanelFit(part, other, opening, wanted, width, in);
+    }
+
+    public PanelFit opening(Opening other) {
+        return new PanelFit(part, panel, other, wanted, width, in);
+    }
+
+    public PanelFit in(Setting other) {
+        return new PanelFit(part, panel, opening, wanted, width, other);
+    }
+
+    Evidence evidence() {
+        return Evidence.of(SOURCE, HOLD, CUT)
+                .and(panel.board().shrinkage().evidence())
+                .and(in.year().evidence())
+                .and(in.day().evidence());
+    }
+}

@@ -1,0 +1,260 @@
+package fairgrain.clearance;
+
+import fairgrain.finding.Basis;
+import fairgrain.finding.Citation;
+import fairgrain.finding.Draw;
+import fairgrain.finding.Finding;
+import fairgrain.finding.Model;
+import fairgrain.finding.Outcome;
+import fairgrain.finding.Reliability;
+import fairgrain.finding.Remedy;
+import fairgrain.finding.Words;
+import fairgrain.part.DayMoisture;
+import fairgrain.part.Setting;
+import fairgrain.part.Tongue;
+import fairgrain.quantity.Estimate;
+import fairgrain.quantity.Length;
+import fairgrain.quantity.MoistureContent;
+import fairgrain.quantity.ShopRule;
+import fairgrain.quantity.UnitSystem;
+import fairgrain.quantity.Window;
+import java.util.List;
+import java.util.Optional;
+
+/** What {@link PanelFit} and {@link PanelWidth} say to a maker. */
+final class PanelWords {
+    static final Citation SLIP_FIT = Citation.of("common-practice", "tongue a slip fit in its groove", Basis.JUDGEMENT);
+    static final Citation END_GAP = Citation.of("common-practice", "1/16 in at each end of a panel", Basis.COMMON_PRACTICE);
+
+    private static final Length SLIP = Length.mm(0.15); // between tongue and groove after finish, at the damp end
+    private static final Length AT_EACH_END = Length.inches(1 / 16.0);
+    private static final Length SHOULDER_CLEAR = Length.mm(1); // between shoulder and frame at the damp end
+
+    private final PanelFit fit;
+    private final PanelFit.Fit expected;
+    private final List<Outcome> outcomes;
+
+    PanelWords(PanelFit fit) {
+        this.fit = fit;
+        this.expected = fit.answer();
+        this.outcomes = Reliability.outcomes(fit, fit.in().deviations());
+    }
+
+    /** The panel is still to be cut. */
+    Finding planned(PanelWidth plan) {
+        Window window = plan.window();
+        Length gap = rule().down(expected.room().minus(fit.width()).times(0.5));
+        Words why = window.isEmpty()
+                ? Words.of(
+                        "No width will do: it would have to be at least {} to stay in the groove at the dry end and at most {}"
+                                + " not to bottom out at the damp end.",
+                        window.least(),
+                        window.most())
+                : Words.of(
+                        "Anything from {} to {} wide on the day of cutting neither bottoms out at the damp end nor loses {} of"
+                                + " hold at the dry end.",
+                        rule().up(window.least()),
+                        rule().down(window.most()),
+                        fit.wanted());
+        Finding.Draft draft = Finding.about(fit.part(), "how wide to cut it", why, fit.evidence());
+        if (!window.isEmpty()) {
+            draft.size("cut it across the grain", fit.width());
+            lengthToCut().ifPresent(length -> draft.size("cut it along the grain", length));
+            draft.size("gap to leave at each side that day", gap);
+        }
+        draft.outcomes(outcomes);
+        tongueSizes(draft);
+        if (window.isEmpty()) {
+            draft.remedies(PanelCures.of(plan.uncut()));
+        }
+        expectedWidths(draft);
+        heldOrFree(draft, plan);
+        knowingWouldWin(draft, plan);
+        return draft.done();
+    }
+
+    /** The panel is cut already. */
+    Finding asCut() {
+        Outcome bottoming = outcomes.get(0);
+        Outcome slipping = outcomes.get(1);
+        Length tooWide = new Length(-bottoming.planned().margin());
+        Words why = bottoming.planned().holds() && slipping.planned().holds()
+                ? Words.of("As cut it stays free in its grooves and stays in them all year.")
+                : bottoming.planned().holds()
+                        ? Words.of(
+                                "As cut it may draw out of its groove at the dry end: {} of hold is left where {} is wanted.",
+                                new Length(slipping.planned().capacity()),
+                                fit.wanted())
+                        : Words.of("As cut it may press on the groove floors at the damp end: it is then {} too wide.", tooWide);
+        Finding.Draft draft = Finding.about(fit.part(), "does it fit as cut", why, fit.evidence());
+        draft.size("gap at each side that day", rule().down(expected.room().minus(fit.width()).times(0.5)));
+        if (!bottoming.planned().holds()) {
+            draft.size("plane off in all, half from each edge", rule().up(tooWide));
+            draft.note(
+                    "It touches the groove floors at about {} moisture content.",
+                    MoistureContent.percent(100 * moistureAtWidth(expected.room().metres())));
+        }
+        if (!slipping.planned().holds()) {
+            double out = fit.panel().pinned()
+                    ? fit.opening().across().metres()
+                    : fit.opening().across().plus(fit.opening().groove().depth()).metres();
+            double at = moistureAtWidth(out);
+            if (at > 0) {
+                draft.note("It slips out of a groove at about {} moisture content.", MoistureContent.percent(100 * at));
+            }
+        }
+        draft.outcomes(outcomes);
+        tongueSizes(draft);
+        expectedWidths(draft);
+        if (!bottoming.planned().holds() || !slipping.planned().holds()) {
+            new PanelWidth(fit)
+                    .cut()
+                    .filter(good -> good.width().compareTo(fit.width()) <= 0)
+                    .ifPresent(good -> draft.remedies(List.of(new Remedy(
+                            Words.of("Plane it down to {} on a day as damp as the one it was measured on.", good.width()),
+                            good))));
+        }
+        return draft.done();
+    }
+
+    private Optional<Length> lengthToCut() {
+        Length along = fit.opening().along();
+        return along == null
+                ? Optional.empty()
+                : Optional.of(rule().down(along.plus(fit.opening().groove().depth().minus(AT_EACH_END).times(2))));
+    }
+
+    private void tongueSizes(Finding.Draft draft) {
+        Length groove = fit.opening().groove().width();
+        ShopRule fine = fine();
+        Length swollen = groove.times(1 / thicknessAtDamp()).minus(SLIP);
+        Tongue tongue = fit.panel().tongue();
+        boolean fills = fit.panel().board().thickness().compareTo(groove) <= 0;
+        if (tongue == null && fills) {
+            draft.size("edge of the panel at most, thick", fine.down(swollen));
+        } else {
+            draft.size("tongue at most, thick", fine.down(swollen));
+            Length deepest = fit.opening().groove().depth().plus(SHOULDER_CLEAR);
+            draft.size("tongue at least, from edge to shoulder", rule().up(deepest));
+        }
+        draft.evidence(SLIP_FIT, END_GAP);
+        Length shows = worstInSight();
+        if (shows.metres() > 0) {
+            draft.size("finish in from the sight line at least", rule().up(shows));
+        }
+        if (tongue != null && tongue.thickness().compareTo(swollen) > 0) {
+            draft.note(
+                    "A tongue {} thick binds in a groove {} wide at the damp end: plane it to {}.",
+                    tongue.thickness(),
+                    groove,
+                    fine.down(swollen));
+        }
+    }
+
+    private double thicknessAtDamp() {
+        Setting in = fit.in();
+        double day = in.day().known()
+                ? in.day().estimate().expected()
+                : in.year().dry().expected();
+        return Math.max(
+                1,
+                fit.panel()
+                        .board()
+                        .thicknessRatio(day, in.year().damp().at(in.deviations()), 0, 1 + in.deviations() * fit.panel()
+                                .board()
+                                .shrinkage()
+                                .cv()));
+    }
+
+    private Length worstInSight() {
+        Model<PanelFit.Fit> model = fit.model();
+        Draw worst = Reliability.worst(model, fit.spreads(), 1, fit.in().deviations());
+        return model.at(worst).comesIntoSight(fit.panel().pinned());
+    }
+
+    private void expectedWidths(Finding.Draft draft) {
+        Setting in = fit.in();
+        if (in.day().known()) {
+            draft.note(
+                    "Expected: {} wide at {} when cut, {} at the dry end ({}), {} at the damp end ({}).",
+                    fit.width(),
+                    percent(in.day().estimate()),
+                    expected.atDry(),
+                    percent(in.year().dry()),
+                    expected.atDamp(),
+                    percent(in.year().damp()));
+        } else {
+            draft.note(
+                    "The moisture when it is cut is not known: it may be as dry as the dry end ({}) or as damp as the damp end"
+                            + " ({}), and the worse of the two governs each check.",
+                    percent(in.year().dry()),
+                    percent(in.year().damp()));
+        }
+        draft.note(
+                "Planned for 19 boards in 20: a board like this one that moves more than most, in a year drier and damper than"
+                        + " most, still fits.");
+    }
+
+    private void heldOrFree(Finding.Draft draft, PanelWidth plan) {
+        PanelFit other = plan.uncut().panel(plan.uncut().panel().pinned(!fit.panel().pinned()));
+        Window window = new PanelWidth(other).window();
+        String now = fit.panel().pinned()
+                ? "It is pinned at its centre, top and bottom; free to slide, "
+                : "It is free to slide from side to side; pinned at its centre, ";
+        if (window.isEmpty()) {
+            draft.note(now + "no width would do.");
+        } else {
+            draft.note(
+                    now + "anything from {} to {} would do.", rule().up(window.least()), rule().down(window.most()));
+        }
+    }
+
+    private void knowingWouldWin(Finding.Draft draft, PanelWidth plan) {
+        Setting in = fit.in();
+        if (in.day().known()) {
+            return;
+        }
+        Estimate middle = new Estimate(
+                (in.year().dry().expected() + in.year().damp().expected()) / 2, 0.01);
+        DayMoisture metered = new DayMoisture(middle, true, "a meter", in.day().evidence());
+        Window window = new PanelWidth(
+                        plan.uncut().in(new Setting(in.year(), metered, in.rule(), in.deviations())))
+                .window();
+        Window now = plan.window();
+        draft.note(
+                "Knowing the moisture within 1 % on the day would widen the choice by about {}.",
+                new Length(Math.max(
+                        0,
+                        window.most().minus(window.least()).metres()
+                                - now.most().minus(now.least()).metres())));
+    }
+
+    /** The moisture at which the panel is so wide; 0 where it never is. */
+    private double moistureAtWidth(double target) {
+        double day = fit.in().day().estimate().expected();
+        double low = 0;
+        double high = fit.panel().board().shrinkage().start();
+        for (int i = 0; i < 50; i++) {
+            double middle = (low + high) / 2;
+            if (fit.width().metres() * fit.panel().board().widthRatio(day, middle, 0, 1) < target) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return (low + high) / 2;
+    }
+
+    private static MoistureContent percent(Estimate moisture) {
+        return new MoistureContent(moisture.expected());
+    }
+
+    private ShopRule rule() {
+        return fit.in().rule();
+    }
+
+    private ShopRule fine() {
+        return new ShopRule(
+                rule().system(), rule().system() == UnitSystem.INCHES ? Length.inches(0.005) : Length.mm(0.1));
+    }
+}

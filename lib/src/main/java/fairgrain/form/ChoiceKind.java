@@ -1,0 +1,57 @@
+package fairgrain.form;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/** One of several words; capitals and hyphens do not matter. */
+final class ChoiceKind<V> implements Kind<V> {
+    private final Map<String, V> words = new LinkedHashMap<>();
+
+    ChoiceKind(List<V> values, Function<? super V, String> word) {
+        for (V value : values) {
+            if (words.putIfAbsent(plain(word.apply(value)), value) != null) {
+                throw new IllegalArgumentException("'" + word.apply(value) + "' stands for two things");
+            }
+        }
+    }
+
+    /** How a word is compared. */
+    static String plain(String word) {
+        return word.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", " ");
+    }
+
+    @Override
+    public @Nullable V read(Node node, Reading in) {
+        String text = Typed.text(node, says(), in);
+        if (text == null) {
+            return null;
+        }
+        V value = words.get(plain(text));
+        if (value == null) {
+            in.refuse(
+                    node,
+                    "must be " + says() + ", but was " + Typed.quoted(text)
+                            + Listed.didYouMean(Nearest.several(text, words.keySet(), 1)));
+        }
+        return value;
+    }
+
+    @Override
+    public String says() {
+        return Listed.or(List.copyOf(words.keySet()));
+    }
+
+    @Override
+    public Map<String, Object> schema() {
+        return JsonText.object("enum", List.copyOf(words.keySet()));
+    }
+
+    @Override
+    public String example() {
+        return words.keySet().iterator().next();
+    }
+}

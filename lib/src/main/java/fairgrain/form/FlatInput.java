@@ -1,0 +1,90 @@
+package fairgrain.form;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Input that has no blocks inside blocks, a row of a table or the options of a command, made into the block that a form reads.
+ * A column or option named by a path, such as {@code groove depth}, stands for the key {@code depth} in the block {@code
+ * groove}. What is empty was left out.
+ */
+public final class FlatInput {
+    private FlatInput() {}
+
+    /**
+     * A row of a table.
+     *
+     * @param at the place of the row, such as {@code panels.csv:12}
+     * @param cells heading and text of each cell
+     */
+    public static Node.Mapping row(Form<?> form, String at, Map<String, String> cells) {
+        List<Node.Entry> flat = new ArrayList<>();
+        cells.forEach((heading, cell) -> {
+            if (!cell.isBlank()) {
+                flat.add(entry(at, heading.strip(), cell));
+            }
+        });
+        return new Node.Mapping(at, nested(form, flat));
+    }
+
+    /**
+     * The options of a command: {@code --groove-depth} stands for {@code groove depth}.
+     *
+     * @param command its name, the place of what is missing
+     * @param options name, without dashes before it, and text of each option given
+     */
+    public static Node.Mapping options(Form<?> form, String command, Map<String, String> options) {
+        List<Node.Entry> flat = new ArrayList<>();
+        options.forEach((name, text) -> flat.add(entry("--" + name, name.replace('-', ' '), text)));
+        return new Node.Mapping(command, nested(form, flat));
+    }
+
+    private static Node.Entry entry(String at, String key, String text) {
+        return new Node.Entry(new Node.Scalar(at, key), new Node.Scalar(at, text, true));
+    }
+
+    /** Entries whose key is a path are put into their blocks, which stand where the first of each stood. */
+    private static List<Node.Entry> nested(Form<?> form, List<Node.Entry> flat) {
+        List<Node.Entry> out = new ArrayList<>();
+        List<String> blocks = new ArrayList<>();
+        for (Node.Entry entry : flat) {
+            String block = blockOf(form, entry.key().text());
+            if (block == null) {
+                out.add(entry);
+            } else if (!blocks.contains(block)) {
+                blocks.add(block);
+                out.add(block(form, block, flat));
+            }
+        }
+        return out;
+    }
+
+    private static Node.Entry block(Form<?> form, String key, List<Node.Entry> flat) {
+        List<Node.Entry> inside = new ArrayList<>();
+        for (Node.Entry entry : flat) {
+            if (key.equals(blockOf(form, entry.key().text()))) {
+                String rest = entry.key().text().substring(key.length() + 1);
+                inside.add(new Node.Entry(new Node.Scalar(entry.key().at(), rest), entry.value()));
+            }
+        }
+        String at = inside.get(0).key().at();
+        Field<?> field = form.find(key);
+        Form<?> of = field == null ? null : Form.blockIn(field.kind());
+        return new Node.Entry(new Node.Scalar(at, key), new Node.Mapping(at, of == null ? inside : nested(of, inside)));
+    }
+
+    /** The key of the block that a path leads into; null if it is a key itself, or leads nowhere. */
+    private static @Nullable String blockOf(Form<?> form, String path) {
+        if (form.find(path) != null || !form.paths().contains(path)) {
+            return null;
+        }
+        for (Field<?> field : form.fields()) {
+            if (path.startsWith(field.key() + " ") && Form.blockIn(field.kind()) != null) {
+                return field.key();
+            }
+        }
+        return null;
+    }
+}

@@ -1,0 +1,60 @@
+package fairgrain.part;
+
+import fairgrain.material.Curve;
+import fairgrain.material.Shrinkage;
+import fairgrain.material.Wood;
+import fairgrain.movement.RingDirection;
+import fairgrain.quantity.Length;
+import fairgrain.quantity.Limits;
+
+/**
+ * A board or glued-up panel of one wood whose movement is known.
+ *
+ * @param wood the wood
+ * @param shrinkage of this wood
+ * @param rings how the rings lie to the width
+ * @param thickness as measured
+ */
+public record Board(Wood wood, Shrinkage shrinkage, RingAngle rings, Length thickness) {
+    public static final Limits WIDTH = new Limits("width", 0.005, 3, "m");
+    public static final Limits THICKNESS = new Limits("thickness", 0.002, 0.150, "m");
+    public static final Limits LENGTH = new Limits("length", 0.01, 6, "m");
+
+    public Board {
+        THICKNESS.check(thickness);
+    }
+
+    /** A board of a wood; refused where the table knows no shrinkage for it. */
+    public static Board of(Wood wood, RingAngle rings, Length thickness) {
+        Shrinkage known = wood.shrinkage();
+        if (known == null) {
+            throw new IllegalArgumentException(
+                    "no shrinkage is known for " + wood.name() + "; choose another wood");
+        }
+        return new Board(wood, known, rings, thickness);
+    }
+
+    /**
+     * How many times its width at one moisture content a board has at another.
+     *
+     * @param from moisture content now, as a fraction
+     * @param to moisture content then
+     * @param ringDeviation how far its rings are off, in standard deviations
+     * @param factor how many times the average this board shrinks
+     */
+    public double widthRatio(double from, double to, double ringDeviation, double factor) {
+        return across(to, rings.radians(ringDeviation), factor) / across(from, rings.radians(ringDeviation), factor);
+    }
+
+    /** The same through its thickness, which lies a right angle from the width. */
+    public double thicknessRatio(double from, double to, double ringDeviation, double factor) {
+        double angle = Math.PI / 2 - rings.radians(ringDeviation);
+        return across(to, angle, factor) / across(from, angle, factor);
+    }
+
+    private double across(double moisture, double angle, double factor) {
+        Curve tangential = shrinkage.tangentialCurve();
+        Curve radial = shrinkage.radialCurve();
+        return 1 - factor * RingDirection.shrinkage(1 - tangential.at(moisture), 1 - radial.at(moisture), angle);
+    }
+}
