@@ -62,16 +62,22 @@ final class DepthFunctions {
         return sum / (to - from);
     }
 
-    /** Integral over the depth of a derivative of one function times a derivative of another. */
-    double integral(int derivative, int i, DepthFunctions other, int otherDerivative, int j) {
-        double sum = 0;
-        double[] p = c[derivative][i];
-        double[] q = other.c[otherDerivative][j];
-        for (int a = 0; a < p.length; a++) {
-            for (int b = a % 2; b < q.length; b += 2) { // odd powers leave nothing
-                sum += p[a] * q[b] * 2 / (a + b + 1);
+    /** Integrals over the depth of a derivative of each of these functions times a derivative of each of the others. */
+    double[][] integrals(int derivative, DepthFunctions others, int otherDerivative) {
+        double[][] table = new double[count()][others.count()];
+        for (int i = 0; i < table.length; i++) {
+            double[] p = c[derivative][i];
+            for (int j = 0; j < table[i].length; j++) {
+                double[] q = others.c[otherDerivative][j];
+                double sum = 0;
+                for (int a = 0; a < p.length; a++) {
+                    for (int b = a % 2; b < q.length; b += 2) { // odd powers leave nothing
+                        sum += p[a] * q[b] / (a + b + 1);
+                    }
+                }
+                table[i][j] = sum * depth;
             }
         }
-        return sum * depth / 2;
+        return table;
     }
 }

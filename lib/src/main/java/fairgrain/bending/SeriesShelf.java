@@ -61,15 +61,21 @@ public final class SeriesShelf {
                 flanges[i][n - 1] = strips.get(i).flange(board, equal, n * Math.PI / board.span());
             }
         }
-        int m = g.count();
-        double[][] s = new double[m][m];
-        for (int i = 0; i < m; i++) {
-            for (int j = 0; j < m; j++) {
-                s[i][j] = board.span() * board.stiffnessAcross() * g.integral(2, i, g, 2, j);
+        double[][] s = g.integrals(2, g, 2);
+        for (double[] row : s) {
+            for (int i = 0; i < row.length; i++) {
+                row[i] *= board.span() * board.stiffnessAcross();
             }
         }
+        double[][] plain = f.integrals(0, f, 0);
+        double[][] turned = f.integrals(1, f, 1);
+        double[][] bent = f.integrals(2, f, 2);
+        double[][] mixed = f.integrals(0, f, 2);
+        double[][] dishPlain = f.integrals(0, g, 2);
+        double[][] dishBent = f.integrals(2, g, 2);
         for (int n = 1; n <= TERMS; n++) {
-            addTerm(n, s);
+            addTerm(n, plain, turned, bent, mixed);
+            addDish(n, dishPlain, dishBent, s);
         }
         dishes = new SymmetricSystem(s);
     }
@@ -111,10 +117,9 @@ public final class SeriesShelf {
         return new SeriesShelf(board, strips, supports, degree);
     }
 
-    private void addTerm(int n, double[][] s) {
+    private void addTerm(int n, double[][] plain, double[][] turned, double[][] bent, double[][] mixed) {
         double l = board.span();
-        double k = n * Math.PI / l;
-        double k2 = k * k;
+        double k2 = square(n * Math.PI / l);
         double dx = stiffnessAlong();
         double dy = board.stiffnessAcross();
         double d1 = board.stiffnessCoupling();
@@ -123,32 +128,42 @@ public final class SeriesShelf {
         double[][] a = new double[m][m];
         for (int i = 0; i < m; i++) {
             for (int j = 0; j <= i; j++) {
-                double plate = dx * k2 * k2 * f.integral(0, i, f, 0, j)
-                        + dy * f.integral(2, i, f, 2, j)
-                        - d1 * k2 * (f.integral(0, i, f, 2, j) + f.integral(2, i, f, 0, j))
-                        + 4 * dxy * k2 * f.integral(1, i, f, 1, j);
-                for (EdgeStrip strip : strips) {
-                    double y = strip.place(board);
-                    plate += strip.bendingStiffness(board, flange(strip, n))
-                                    * k2
-                                    * k2
-                                    * f.value(0, i, y)
-                                    * f.value(0, j, y)
-                            + strip.torsionStiffness(board) * k2 * f.value(1, i, y) * f.value(1, j, y);
-                }
-                a[i][j] = l / 2 * plate;
+                a[i][j] = l
+                        / 2
+                        * (dx * k2 * k2 * plain[i][j]
+                                + dy * bent[i][j]
+                                - d1 * k2 * (mixed[i][j] + mixed[j][i])
+                                + 4 * dxy * k2 * turned[i][j]);
             }
         }
-        SymmetricSystem term = new SymmetricSystem(a);
-        terms.add(term);
+        for (EdgeStrip strip : strips) {
+            double y = strip.place(board);
+            double bending = strip.bendingStiffness(board, flange(strip, n)) * k2 * k2;
+            double torsion = strip.torsionStiffness(board) * k2;
+            for (int i = 0; i < m; i++) {
+                for (int j = 0; j <= i; j++) {
+                    a[i][j] += l
+                            / 2
+                            * (bending * f.value(0, i, y) * f.value(0, j, y)
+                                    + torsion * f.value(1, i, y) * f.value(1, j, y));
+                }
+            }
+        }
+        terms.add(new SymmetricSystem(a));
+    }
+
+    private void addDish(int n, double[][] plain, double[][] bent, double[][] s) {
+        double k = n * Math.PI / board.span();
         int p = g.count();
-        double[][] with = new double[p][m];
+        double[][] with = new double[p][f.count()];
         double[][] moved = new double[p][];
         for (int j = 0; j < p; j++) {
-            for (int i = 0; i < m && n % 2 == 1; i++) { // a whole wave does no work on g
-                with[j][i] = 2 / k * (dy * f.integral(2, i, g, 2, j) - d1 * k2 * f.integral(0, i, g, 2, j));
+            for (int i = 0; i < f.count() && n % 2 == 1; i++) { // a whole wave does no work on g
+                with[j][i] = 2
+                        / k
+                        * (board.stiffnessAcross() * bent[i][j] - board.stiffnessCoupling() * k * k * plain[i][j]);
             }
-            moved[j] = term.solve(with[j]);
+            moved[j] = terms.get(n - 1).solve(with[j]);
         }
         for (int i = 0; i < p; i++) {
             for (int j = 0; j < p; j++) {
@@ -157,6 +172,10 @@ public final class SeriesShelf {
         }
         coupling[n - 1] = with;
         dish[n - 1] = moved;
+    }
+
+    private static double square(double v) {
+        return v * v;
     }
 
     /** A straight section does not bend across by itself as a beam would; that is left to the beam stiffness [N·m]. */
@@ -175,7 +194,7 @@ public final class SeriesShelf {
      * @param loads what it carries [-]
      * @return sag and stress [-]
      */
-    public ShelfResponse solve(List<ShelfLoad> loads) {
+    public ShelfResponse solve(List<PlateLoad> loads) {
         return solve(loads, List.of());
     }
 
@@ -186,7 +205,7 @@ public final class SeriesShelf {
      * @param brackets their bearing areas; the forces given with them do not matter [-]
      * @return sag, stress and what the brackets bear [-]
      */
-    public ShelfResponse solve(List<ShelfLoad> loads, List<ShelfLoad> brackets) {
+    public ShelfResponse solve(List<PlateLoad> loads, List<PlateLoad> brackets) {
         int n = brackets.size();
         double[][] free = coefficients(work(loads));
         double[][] give = new double[n][n]; // what a unit force on one does at the other
@@ -201,15 +220,15 @@ public final class SeriesShelf {
             }
         }
         double[] force = new SymmetricSystem(give).solve(sag);
-        List<ShelfLoad> all = new ArrayList<>(loads);
+        List<PlateLoad> all = new ArrayList<>(loads);
         for (int i = 0; i < n; i++) {
             all.add(withForce(brackets.get(i), -force[i]));
         }
         return new ShelfResponse(this, loads, all, coefficients(work(all)));
     }
 
-    private static ShelfLoad withForce(ShelfLoad place, double force) {
-        return new ShelfLoad(place.x(), place.length(), place.y(), place.width(), force);
+    private static PlateLoad withForce(PlateLoad place, double force) {
+        return new PlateLoad(place.x(), place.length(), place.y(), place.width(), force);
     }
 
     private static double product(double[][] a, double[][] b) {
@@ -229,11 +248,11 @@ public final class SeriesShelf {
     }
 
     /** Work of the loads on each function: a row for g, then one for each term. */
-    private double[][] work(List<ShelfLoad> loads) {
+    private double[][] work(List<PlateLoad> loads) {
         double[][] r = new double[TERMS + 1][f.count()];
         r[0] = new double[g.count()];
-        for (ShelfLoad load : loads) {
-            load.on(board);
+        for (PlateLoad load : loads) {
+            load.within(board.span(), board.depth());
             for (int i = 0; i < g.count(); i++) {
                 r[0][i] += load.force() * g.mean(i, load.y(), load.width());
             }

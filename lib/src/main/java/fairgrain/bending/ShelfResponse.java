@@ -9,12 +9,12 @@ public final class ShelfResponse {
     private static final int PLACES_ACROSS = 16;
 
     private final SeriesShelf shelf;
-    private final List<ShelfLoad> loads;
-    private final List<ShelfLoad> forces;
+    private final List<PlateLoad> loads;
+    private final List<PlateLoad> forces;
     private final double[][] coefficients;
 
     /** The forces are the loads and, after them, what brackets do. */
-    ShelfResponse(SeriesShelf shelf, List<ShelfLoad> loads, List<ShelfLoad> forces, double[][] coefficients) {
+    ShelfResponse(SeriesShelf shelf, List<PlateLoad> loads, List<PlateLoad> forces, double[][] coefficients) {
         this.shelf = shelf;
         this.loads = List.copyOf(loads);
         this.forces = List.copyOf(forces);
@@ -182,7 +182,7 @@ public final class ShelfResponse {
     private double sag(Cut cut, double y) {
         ShelfBoard board = shelf.board();
         double moment = 0;
-        for (ShelfLoad load : loads) {
+        for (PlateLoad load : loads) {
             moment += load.beamMoment(board.span(), cut.x);
         }
         // a cleat along the back holds its line in height against shear too

@@ -2,10 +2,10 @@ package fairgrain.clearance;
 
 import fairgrain.finding.Remedy;
 import fairgrain.finding.Words;
+import fairgrain.part.Board;
 import fairgrain.part.Groove;
 import fairgrain.part.Opening;
 import fairgrain.part.RingAngle;
-import fairgrain.part.Board;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.UnitSystem;
 import java.util.ArrayList;
@@ -22,7 +22,9 @@ final class PanelCures {
 
     static List<Remedy> of(PanelFit uncut) {
         List<Remedy> alone = oneByOne(uncut, "");
-        return alone.isEmpty() && !uncut.panel().pinned() ? oneByOne(pinned(uncut), "Pin it at its centre, and: ") : alone;
+        return alone.isEmpty() && !uncut.panel().pinned()
+                ? oneByOne(pinned(uncut), "Pin it at its centre, and: ")
+                : alone;
     }
 
     private static List<Remedy> oneByOne(PanelFit uncut, String before) {
@@ -31,7 +33,9 @@ final class PanelCures {
             new PanelWidth(pinned(uncut))
                     .cut()
                     .ifPresent(fit -> cures.add(new Remedy(
-                            Words.of(before + "Pin it at the centre of its top and bottom edge and cut it {} wide.", fit.width()),
+                            Words.of(
+                                    before + "Pin it at the centre of its top and bottom edge and cut it {} wide.",
+                                    fit.width()),
                             fit)));
         }
         deeper(uncut)
@@ -46,13 +50,15 @@ final class PanelCures {
             Board quartersawn = new Board(board.wood(), board.shrinkage(), RingAngle.QUARTERSAWN, board.thickness());
             new PanelWidth(uncut.panel(uncut.panel().board(quartersawn)))
                     .cut()
-                    .ifPresent(fit -> cures.add(
-                            new Remedy(Words.of(before + "Use quartersawn stock and cut the panel {} wide.", fit.width()), fit)));
+                    .ifPresent(fit -> cures.add(new Remedy(
+                            Words.of(before + "Use quartersawn stock and cut the panel {} wide.", fit.width()), fit)));
         }
         divided(uncut)
                 .ifPresent(fit -> cures.add(new Remedy(
                         Words.of(
-                                before + "Divide the frame by a muntin {} wide, and cut each of the two panels {} wide.",
+                                before
+                                        + "Divide the frame by a muntin {} wide, and cut each of the two panels {}"
+                                        + " wide.",
                                 muntin(uncut),
                                 fit.width()),
                         fit)));

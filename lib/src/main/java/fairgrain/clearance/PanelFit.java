@@ -40,7 +40,8 @@ public record PanelFit(String part, Panel panel, Opening opening, Length wanted,
     public static final Length USUAL_HOLD = Length.inches(1 / 8.0);
 
     public static final Citation SOURCE = Citation.of("own", "panel in a groove", Basis.DERIVED);
-    static final Citation HOLD = Citation.of("common-practice", "1/8 in of panel left in the groove", Basis.COMMON_PRACTICE);
+    static final Citation HOLD =
+            Citation.of("common-practice", "1/8 in of panel left in the groove", Basis.COMMON_PRACTICE);
     static final Citation CUT = Citation.of("own", "cutting a panel and a groove to 0.3 and 0.2 mm", Basis.JUDGEMENT);
 
     private static final double CUT_SD = 0.0003; // m
@@ -140,7 +141,9 @@ public record PanelFit(String part, Panel panel, Opening opening, Length wanted,
         double atDry = cut * panel.board().widthRatio(day, year.dry(draw), rings, factor);
         double atDamp = cut * panel.board().widthRatio(day, year.damp(draw), rings, factor);
         double room = opening.across().metres() + 2 * depth;
-        double hold = panel.pinned() ? (atDry - opening.across().metres()) / 2 : atDry - opening.across().metres() - depth;
+        double hold = panel.pinned()
+                ? (atDry - opening.across().metres()) / 2
+                : atDry - opening.across().metres() - depth;
         double deepest = panel.pinned() ? (atDamp - opening.across().metres()) / 2 : depth;
         return new Fit(
                 new Length(cut),

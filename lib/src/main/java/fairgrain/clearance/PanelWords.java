@@ -24,7 +24,8 @@ import java.util.Optional;
 /** What {@link PanelFit} and {@link PanelWidth} say to a maker. */
 final class PanelWords {
     static final Citation SLIP_FIT = Citation.of("common-practice", "tongue a slip fit in its groove", Basis.JUDGEMENT);
-    static final Citation END_GAP = Citation.of("common-practice", "1/16 in at each end of a panel", Basis.COMMON_PRACTICE);
+    static final Citation END_GAP =
+            Citation.of("common-practice", "1/16 in at each end of a panel", Basis.COMMON_PRACTICE);
 
     private static final Length SLIP = Length.mm(0.15); // between tongue and groove after finish, at the damp end
     private static final Length AT_EACH_END = Length.inches(1 / 16.0);
@@ -46,13 +47,13 @@ final class PanelWords {
         Length gap = rule().down(expected.room().minus(fit.width()).times(0.5));
         Words why = window.isEmpty()
                 ? Words.of(
-                        "No width will do: it would have to be at least {} to stay in the groove at the dry end and at most {}"
-                                + " not to bottom out at the damp end.",
+                        "No width will do: it would have to be at least {} to stay in the groove at the dry end and at"
+                                + " most {} not to bottom out at the damp end.",
                         window.least(),
                         window.most())
                 : Words.of(
-                        "Anything from {} to {} wide on the day of cutting neither bottoms out at the damp end nor loses {} of"
-                                + " hold at the dry end.",
+                        "Anything from {} to {} wide on the day of cutting neither bottoms out at the damp end nor"
+                                + " loses {} of hold at the dry end.",
                         rule().up(window.least()),
                         rule().down(window.most()),
                         fit.wanted());
@@ -82,22 +83,31 @@ final class PanelWords {
                 ? Words.of("As cut it stays free in its grooves and stays in them all year.")
                 : bottoming.planned().holds()
                         ? Words.of(
-                                "As cut it may draw out of its groove at the dry end: {} of hold is left where {} is wanted.",
+                                "As cut it may draw out of its groove at the dry end: {} of hold is left where {} is"
+                                        + " wanted.",
                                 new Length(slipping.planned().capacity()),
                                 fit.wanted())
-                        : Words.of("As cut it may press on the groove floors at the damp end: it is then {} too wide.", tooWide);
+                        : Words.of(
+                                "As cut it may press on the groove floors at the damp end: it is then {} too wide.",
+                                tooWide);
         Finding.Draft draft = Finding.about(fit.part(), "does it fit as cut", why, fit.evidence());
-        draft.size("gap at each side that day", rule().down(expected.room().minus(fit.width()).times(0.5)));
+        draft.size(
+                "gap at each side that day",
+                rule().down(expected.room().minus(fit.width()).times(0.5)));
         if (!bottoming.planned().holds()) {
             draft.size("plane off in all, half from each edge", rule().up(tooWide));
             draft.note(
                     "It touches the groove floors at about {} moisture content.",
-                    MoistureContent.percent(100 * moistureAtWidth(expected.room().metres())));
+                    MoistureContent.percent(
+                            100 * moistureAtWidth(expected.room().metres())));
         }
         if (!slipping.planned().holds()) {
             double out = fit.panel().pinned()
                     ? fit.opening().across().metres()
-                    : fit.opening().across().plus(fit.opening().groove().depth()).metres();
+                    : fit.opening()
+                            .across()
+                            .plus(fit.opening().groove().depth())
+                            .metres();
             double at = moistureAtWidth(out);
             if (at > 0) {
                 draft.note("It slips out of a groove at about {} moisture content.", MoistureContent.percent(100 * at));
@@ -111,7 +121,9 @@ final class PanelWords {
                     .cut()
                     .filter(good -> good.width().compareTo(fit.width()) <= 0)
                     .ifPresent(good -> draft.remedies(List.of(new Remedy(
-                            Words.of("Plane it down to {} on a day as damp as the one it was measured on.", good.width()),
+                            Words.of(
+                                    "Plane it down to {} on a day as damp as the one it was measured on.",
+                                    good.width()),
                             good))));
         }
         return draft.done();
@@ -121,7 +133,8 @@ final class PanelWords {
         Length along = fit.opening().along();
         return along == null
                 ? Optional.empty()
-                : Optional.of(rule().down(along.plus(fit.opening().groove().depth().minus(AT_EACH_END).times(2))));
+                : Optional.of(rule().down(along.plus(
+                        fit.opening().groove().depth().minus(AT_EACH_END).times(2))));
     }
 
     private void tongueSizes(Finding.Draft draft) {
@@ -160,10 +173,16 @@ final class PanelWords {
                 1,
                 fit.panel()
                         .board()
-                        .thicknessRatio(day, in.year().damp().at(in.deviations()), 0, 1 + in.deviations() * fit.panel()
-                                .board()
-                                .shrinkage()
-                                .cv()));
+                        .thicknessRatio(
+                                day,
+                                in.year().damp().at(in.deviations()),
+                                0,
+                                1
+                                        + in.deviations()
+                                                * fit.panel()
+                                                        .board()
+                                                        .shrinkage()
+                                                        .cv()));
     }
 
     private Length worstInSight() {
@@ -185,18 +204,18 @@ final class PanelWords {
                     percent(in.year().damp()));
         } else {
             draft.note(
-                    "The moisture when it is cut is not known: it may be as dry as the dry end ({}) or as damp as the damp end"
-                            + " ({}), and the worse of the two governs each check.",
+                    "The moisture when it is cut is not known: it may be as dry as the dry end ({}) or as damp as the"
+                            + " damp end ({}), and the worse of the two governs each check.",
                     percent(in.year().dry()),
                     percent(in.year().damp()));
         }
-        draft.note(
-                "Planned for 19 boards in 20: a board like this one that moves more than most, in a year drier and damper than"
-                        + " most, still fits.");
+        draft.note("Planned for 19 boards in 20: a board like this one that moves more than most, in a year drier and"
+                + " damper than most, still fits.");
     }
 
     private void heldOrFree(Finding.Draft draft, PanelWidth plan) {
-        PanelFit other = plan.uncut().panel(plan.uncut().panel().pinned(!fit.panel().pinned()));
+        PanelFit other =
+                plan.uncut().panel(plan.uncut().panel().pinned(!fit.panel().pinned()));
         Window window = new PanelWidth(other).window();
         String now = fit.panel().pinned()
                 ? "It is pinned at its centre, top and bottom; free to slide, "
@@ -204,8 +223,7 @@ final class PanelWords {
         if (window.isEmpty()) {
             draft.note(now + "no width would do.");
         } else {
-            draft.note(
-                    now + "anything from {} to {} would do.", rule().up(window.least()), rule().down(window.most()));
+            draft.note(now + "anything from {} to {} would do.", rule().up(window.least()), rule().down(window.most()));
         }
     }
 
@@ -214,12 +232,11 @@ final class PanelWords {
         if (in.day().known()) {
             return;
         }
-        Estimate middle = new Estimate(
-                (in.year().dry().expected() + in.year().damp().expected()) / 2, 0.01);
+        Estimate middle =
+                new Estimate((in.year().dry().expected() + in.year().damp().expected()) / 2, 0.01);
         DayMoisture metered = new DayMoisture(middle, true, "a meter", in.day().evidence());
-        Window window = new PanelWidth(
-                        plan.uncut().in(new Setting(in.year(), metered, in.rule(), in.deviations())))
-                .window();
+        Window window =
+                new PanelWidth(plan.uncut().in(new Setting(in.year(), metered, in.rule(), in.deviations()))).window();
         Window now = plan.window();
         draft.note(
                 "Knowing the moisture within 1 % on the day would widen the choice by about {}.",

@@ -34,15 +34,23 @@ final class YearSpreads {
 
     List<Spread> with(String part, Spread... own) {
         List<Spread> all = new ArrayList<>();
-        all.add(new Spread(part + "/shrinkage", "how much this board shrinks", board.shrinkage().cv()));
+        all.add(new Spread(
+                part + "/shrinkage",
+                "how much this board shrinks",
+                board.shrinkage().cv()));
         all.add(new Spread(part + "/rings", "how its rings lie", 1));
-        all.add(new Spread(part + "/settling", "the moisture at which this board settles", in.year().woodSpread()));
+        all.add(new Spread(
+                part + "/settling",
+                "the moisture at which this board settles",
+                in.year().woodSpread()));
         all.add(new Spread(
                 "day/moisture",
                 "the moisture on the day of cutting",
                 in.day().known() ? in.day().estimate().sd() : 0));
-        all.add(new Spread("year/dry", "the dry end of the year", in.year().dry().sd()));
-        all.add(new Spread("year/damp", "the damp end of the year", in.year().damp().sd()));
+        all.add(new Spread(
+                "year/dry", "the dry end of the year", in.year().dry().sd()));
+        all.add(new Spread(
+                "year/damp", "the damp end of the year", in.year().damp().sd()));
         all.addAll(List.of(own));
         return List.copyOf(all);
     }

@@ -1,5 +1,7 @@
 package fairgrain.finding;
 
+import java.util.Arrays;
+
 /** How far a figure was checked against its source. Best first; the word stands beside the figure wherever it is shown. */
 public enum Basis {
     /** The figure stood in a text that was read. */
@@ -28,6 +30,17 @@ public enum Basis {
     /** As it is written in tables and on sheets. */
     public String words() {
         return words;
+    }
+
+    /** Reads {@link #words()}. */
+    public static Basis of(String words) {
+        for (Basis basis : values()) {
+            if (basis.words.equals(words)) {
+                return basis;
+            }
+        }
+        throw new IllegalArgumentException("basis must be one of "
+                + String.join(" / ", Arrays.stream(values()).map(Basis::words).toList()) + ", but was '" + words + "'");
     }
 
     /** The one that was checked less far. */

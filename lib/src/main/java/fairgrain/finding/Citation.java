@@ -19,6 +19,17 @@ public record Citation(String source, String place, Basis basis) {
         return new Citation(source, place, basis);
     }
 
+    /** Reads {@code gtr190, table 4-3}: the key, then the place. */
+    public static Citation parse(String text, Basis basis) {
+        int comma = text.indexOf(',');
+        return comma < 0
+                ? new Citation(text.strip(), "", basis)
+                : new Citation(
+                        text.substring(0, comma).strip(),
+                        text.substring(comma + 1).strip(),
+                        basis);
+    }
+
     /** As it is printed, for example {@code gtr190, eq. 4-5 (read)}. */
     @Override
     public String toString() {

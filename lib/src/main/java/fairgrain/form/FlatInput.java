@@ -1,6 +1,7 @@
 package fairgrain.form;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -26,7 +27,7 @@ public final class FlatInput {
                 flat.add(entry(at, heading.strip(), cell));
             }
         });
-        return new Node.Mapping(at, nested(form, flat));
+        return new Node.Mapping(at, nested(form, at, flat));
     }
 
     /**
@@ -38,7 +39,28 @@ public final class FlatInput {
     public static Node.Mapping options(Form<?> form, String command, Map<String, String> options) {
         List<Node.Entry> flat = new ArrayList<>();
         options.forEach((name, text) -> flat.add(entry("--" + name, name.replace('-', ' '), text)));
-        return new Node.Mapping(command, nested(form, flat));
+        return new Node.Mapping(command, nested(form, command, flat));
+    }
+
+    /** Every column or option that a form knows, by its path. A list cannot be given in one, and is left out. */
+    public static Map<String, Field<?>> paths(Form<?> form) {
+        Map<String, Field<?>> paths = new LinkedHashMap<>();
+        for (Field<?> field : form.fields()) {
+            if (takesText(field.kind())) {
+                paths.put(field.key(), field);
+            }
+            Form<?> inside = Form.blockIn(field.kind());
+            if (inside != null) {
+                paths(inside).forEach((path, inner) -> paths.putIfAbsent(field.key() + " " + path, inner));
+            }
+        }
+        return paths;
+    }
+
+    private static boolean takesText(Kind<?> kind) {
+        return kind instanceof MappedKind<?, ?>
+                ? takesText(kind.inner().get(0))
+                : !(kind instanceof Form<?> || kind instanceof ListKind<?>);
     }
 
     private static Node.Entry entry(String at, String key, String text) {
@@ -46,11 +68,11 @@ public final class FlatInput {
     }
 
     /** Entries whose key is a path are put into their blocks, which stand where the first of each stood. */
-    private static List<Node.Entry> nested(Form<?> form, List<Node.Entry> flat) {
+    private static List<Node.Entry> nested(Form<?> form, String at, List<Node.Entry> flat) {
         List<Node.Entry> out = new ArrayList<>();
         List<String> blocks = new ArrayList<>();
         for (Node.Entry entry : flat) {
-            String block = blockOf(form, entry.key().text());
+            String block = blockOf(form, entry);
             if (block == null) {
                 out.add(entry);
             } else if (!blocks.contains(block)) {
@@ -58,13 +80,26 @@ public final class FlatInput {
                 out.add(block(form, block, flat));
             }
         }
+        boolean allKnown = out.stream().allMatch(entry -> form.find(entry.key().text()) != null);
+        for (Field<?> field : form.fields()) {
+            // An empty block says which of the keys in it is missing, and that has a column. Not after a misspelt
+            // heading,
+            // which may have been meant for it: one slip, one message.
+            if (allKnown && field.isRequired() && field.kind() instanceof Form<?> && !isGiven(field.key(), out)) {
+                out.add(new Node.Entry(new Node.Scalar(at, field.key()), new Node.Mapping(at, List.of())));
+            }
+        }
         return out;
+    }
+
+    private static boolean isGiven(String key, List<Node.Entry> entries) {
+        return entries.stream().anyMatch(entry -> entry.key().text().equals(key));
     }
 
     private static Node.Entry block(Form<?> form, String key, List<Node.Entry> flat) {
         List<Node.Entry> inside = new ArrayList<>();
         for (Node.Entry entry : flat) {
-            if (key.equals(blockOf(form, entry.key().text()))) {
+            if (key.equals(blockOf(form, entry))) {
                 String rest = entry.key().text().substring(key.length() + 1);
                 inside.add(new Node.Entry(new Node.Scalar(entry.key().at(), rest), entry.value()));
             }
@@ -72,19 +107,13 @@ public final class FlatInput {
         String at = inside.get(0).key().at();
         Field<?> field = form.find(key);
         Form<?> of = field == null ? null : Form.blockIn(field.kind());
-        return new Node.Entry(new Node.Scalar(at, key), new Node.Mapping(at, of == null ? inside : nested(of, inside)));
+        return new Node.Entry(
+                new Node.Scalar(at, key), new Node.Mapping(at, of == null ? inside : nested(of, at, inside)));
     }
 
-    /** The key of the block that a path leads into; null if it is a key itself, or leads nowhere. */
-    private static @Nullable String blockOf(Form<?> form, String path) {
-        if (form.find(path) != null || !form.paths().contains(path)) {
-            return null;
-        }
-        for (Field<?> field : form.fields()) {
-            if (path.startsWith(field.key() + " ") && Form.blockIn(field.kind()) != null) {
-                return field.key();
-            }
-        }
-        return null;
+    /** The key of the block that an entry belongs into; null if its key stands by itself, or is not known. */
+    private static @Nullable String blockOf(Form<?> form, Node.Entry entry) {
+        String path = entry.key().text();
+        return form.find(path) == null ? form.blockOf(path) : null;
     }
 }

@@ -194,7 +194,9 @@ public abstract class Form<T> implements Kind<T> {
         }
         if (field.leftOut() instanceof LeftOut.Default<V> standard) {
             V value = field.kind().read(new Node.Scalar(at, standard.typed()), in);
-            in.take(value instanceof Quantity q ? in.rule().text(q) : standard.typed(), standard.why());
+            if (value != null) {
+                in.take(value instanceof Quantity q ? in.rule().text(q) : standard.typed(), standard.why());
+            }
             return value;
         }
         return field.kind().read(new Node.Mapping(at, List.of()), in);
@@ -234,6 +236,20 @@ public abstract class Form<T> implements Kind<T> {
             }
         }
         return paths;
+    }
+
+    /** The key of the block that a path such as {@code groove depth} leads into; null if it leads nowhere. */
+    final @Nullable String blockOf(String path) {
+        for (Field<?> field : fields.values()) {
+            Form<?> inside = path.startsWith(field.key() + " ") ? blockIn(field.kind()) : null;
+            if (inside != null) {
+                String rest = path.substring(field.key().length() + 1);
+                if (inside.find(rest) != null || inside.blockOf(rest) != null) {
+                    return field.key();
+                }
+            }
+        }
+        return null;
     }
 
     /** The form of a block that may stand here; null if none may. */

@@ -72,7 +72,7 @@ final class MatchedKeys {
         String typed = key.text();
         String wrong = Typed.quoted(typed) + " is not a key of " + form.name();
         String keys = "keys: " + String.join(", ", form.keys());
-        String block = blockOf(typed);
+        String block = form.blockOf(typed);
         String near = Nearest.of(typed, form.keys());
         String inside = Nearest.of(typed, form.paths());
         if (block != null) {
@@ -83,21 +83,11 @@ final class MatchedKeys {
             spokenOf.add(near);
         } else if (inside != null) {
             wrong += Listed.didYouMean(List.of(inside)) + " " + keys;
-            spokenOf.add(String.valueOf(blockOf(inside)));
+            spokenOf.add(String.valueOf(form.blockOf(inside)));
         } else {
             wrong += "; " + keys;
         }
         in.report(key.at(), wrong);
-    }
-
-    /** The key of the block that a path such as {@code groove depth} leads into; null if it leads nowhere. */
-    private @Nullable String blockOf(String path) {
-        return form.paths().contains(path)
-                ? form.keys().stream()
-                        .filter(key -> path.startsWith(key + " "))
-                        .findFirst()
-                        .orElse(null)
-                : null;
     }
 
     /** {@code width: 11,5} between braces: YAML takes the comma to end the entry, and 5 for the next key. */

@@ -8,8 +8,10 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** Finds what may have been meant by a misspelt word. */
-final class Nearest {
+public final class Nearest {
     private static final int LONGEST = 60; // nobody misspells a word of this length by a few letters
+
+    private record Candidate(String word, int distance) {}
 
     private Nearest() {}
 
@@ -20,11 +22,10 @@ final class Nearest {
     }
 
     /** At most so many near words, the nearest first. */
-    static List<String> several(String typed, Collection<String> words, int most) {
+    public static List<String> several(String typed, Collection<String> words, int most) {
         if (typed.length() > LONGEST) {
             return List.of();
         }
-        record Candidate(String word, int distance) {}
         String plain = typed.toLowerCase(Locale.ROOT);
         List<Candidate> near = new ArrayList<>();
         for (String word : words) {

@@ -34,8 +34,6 @@ record ScrewHold(
         YieldMode mode) {
     private static final double USED_UP = 1000; // a screw that does not reach the stud
     private static final double ACROSS = Math.PI / 2; // the rail is loaded across its grain, the stud along it
-    private static final double WOOD_SCREW_THREAD = 2 / 3.0; // common practice: two thirds of the length is threaded
-    private static final double LAG_THREAD = 0.5; // common practice: half, and half an inch
 
     static ScrewHold of(Fixing fixing, Stud stud, Length gap) {
         Screw screw = fixing.screw();
@@ -95,8 +93,7 @@ record ScrewHold(
     private static double threadIn(Fixing fixing, double gap, double studDepth) {
         double length = fixing.length().metres();
         boolean lag = fixing.screw().lag();
-        double thread =
-                lag ? Math.min(length, LAG_THREAD * length + Length.inches(0.5).metres()) : WOOD_SCREW_THREAD * length;
+        double thread = length * fixing.screw().threadShare();
         return Penetration.thread(
                 length,
                 thread,

@@ -29,10 +29,12 @@ public final class HailwoodHorrobin {
 
     public static final Citation WOOD_TO_WOOD_SOURCE = Citation.of("own", "wood-to-wood spread", Basis.MEMORY);
 
-    /** Below this K₂ nears zero and the fit loses its sense. */
-    private static final double COLDEST = Celsius.toKelvin(-30);
+    /** −30 °C; below it K₂ nears zero and the fit loses its sense. */
+    private static final double COLDEST = 243.15;
 
-    private static final double HOTTEST = Celsius.toKelvin(100);
+    /** 100 °C. */
+    private static final double HOTTEST = 373.15;
+
     private static final double TABLE_STARTS = Celsius.toKelvin(-1.1);
 
     private HailwoodHorrobin() {}

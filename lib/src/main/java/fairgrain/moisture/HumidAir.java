@@ -42,7 +42,7 @@ public final class HumidAir {
      * @return h, as a fraction; 1 where water would condense [-]
      */
     public static double relativeHumidity(double temperature, double vapourPressure) {
-        double p = Require.between("vapour pressure", vapourPressure, 0, 2e6, "Pa");
+        double p = Require.between("vapour pressure", vapourPressure, 0, 1e5, "Pa");
         return Math.min(1, p / SaturationPressure.pressure(temperature));
     }
 

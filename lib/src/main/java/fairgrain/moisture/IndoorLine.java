@@ -10,7 +10,7 @@ import fairgrain.finding.Citation;
  * with low or high occupancy; T_e in °C, the mean of a day or a month
  *
  * <p><b>Source</b> {@code iso13788}, Annex A.1, continental climate; read in a program that follows it, not in the
- * standard.
+ * standard. With low occupancy it is the normal line of {@code en15026}, Annex C.
  *
  * <p><b>Holds for</b> continental climates. It is meant for damage by damp, so it lies on the damp side in winter: for
  * the dry end of the year of a well-aired or cold-climate house use {@link MoistureExcess}. Left out: cooling, see

@@ -80,8 +80,8 @@ public final class MoistureExcess {
      */
     public static double pressureExcess(double excess, double outdoorTemperature, double indoorTemperature) {
         double dv = Require.between("moisture excess", excess, 0, 0.03, "kg/m^3");
-        Require.between("outdoor temperature", outdoorTemperature, Celsius.toKelvin(-60), Celsius.toKelvin(60), "K");
-        Require.between("indoor temperature", indoorTemperature, Celsius.toKelvin(-30), Celsius.toKelvin(60), "K");
+        Require.between("outdoor temperature", outdoorTemperature, 213.15, 333.15, "K");
+        Require.between("indoor temperature", indoorTemperature, 243.15, 333.15, "K");
         return dv * VAPOUR_GAS_CONSTANT * (indoorTemperature + outdoorTemperature) / 2;
     }
 

@@ -8,7 +8,7 @@ final class OutdoorTemperature {
 
     /** In °C, which all those lines take. */
     static double celsius(double kelvin) {
-        Require.between("outdoor temperature", kelvin, Celsius.toKelvin(-60), Celsius.toKelvin(60), "K");
+        Require.between("outdoor temperature", kelvin, 213.15, 333.15, "K");
         return Celsius.of(kelvin);
     }
 

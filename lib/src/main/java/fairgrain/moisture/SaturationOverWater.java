@@ -26,7 +26,7 @@ public final class SaturationOverWater {
      * @return p [Pa]
      */
     public static double pressure(double temperature) {
-        Require.between("temperature", temperature, Celsius.toKelvin(-40), Celsius.toKelvin(50), "K");
+        Require.between("temperature", temperature, 233.15, 323.15, "K");
         double t = Celsius.of(temperature); // the fit takes °C
         return 610.94 * Math.exp(17.625 * t / (t + 243.04));
     }

@@ -32,7 +32,7 @@ public final class SaturationPressure {
      * @return p [Pa]
      */
     public static double pressure(double temperature) {
-        double t = Require.between("temperature", temperature, Celsius.toKelvin(-100), Celsius.toKelvin(200), "K");
+        double t = Require.between("temperature", temperature, 173.15, 473.15, "K");
         return Math.exp(t < ICE_TO_WATER ? logOverIce(t) : logOverWater(t));
     }
 

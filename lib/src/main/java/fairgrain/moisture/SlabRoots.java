@@ -36,7 +36,7 @@ public final class SlabRoots {
             return above;
         }
         // without the tangent there is no pole: the left side runs from -Bi to β, or the other way round
-        return new BrentSolver(1e-15, 1e-14, 1e-15).solve(200, b -> b / bi * Math.sin(b) - Math.cos(b), below, above);
+        return new BrentSolver(2e-16, 1e-17, 1e-18).solve(200, b -> b / bi * Math.sin(b) - Math.cos(b), below, above);
     }
 
     /**

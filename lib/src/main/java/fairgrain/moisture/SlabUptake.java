@@ -133,6 +133,9 @@ public final class SlabUptake {
 
     private static double atFirst(double fo, double bi) {
         double root = Math.sqrt(fo);
+        if (bi == Double.POSITIVE_INFINITY) {
+            return 2 * root / Math.sqrt(Math.PI);
+        }
         double x = bi * root;
         if (x < FAINT) {
             return bi * fo * (1 - 4 * x / (3 * Math.sqrt(Math.PI)) + x * x / 2);

@@ -41,7 +41,7 @@ public enum Spot {
      * @return T [K]
      */
     public double temperature(double roomTemperature) {
-        Require.between("room temperature", roomTemperature, Celsius.toKelvin(-30), Celsius.toKelvin(60), "K");
+        Require.between("room temperature", roomTemperature, 243.15, 333.15, "K");
         return roomTemperature + temperatureStep;
     }
 

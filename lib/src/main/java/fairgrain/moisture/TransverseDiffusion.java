@@ -31,8 +31,12 @@ public final class TransverseDiffusion {
     private static final double ANCHOR_MOISTURE = 0.10;
     private static final double ANCHOR_TEMPERATURE = Celsius.toKelvin(20);
 
-    /** R, gas constant, J/(mol K). */
-    private static final double GAS_CONSTANT = 8.314;
+    /** R, J/(mol K), by definition of the mole and the kelvin. */
+    private static final double GAS_CONSTANT = 8.314462618;
+
+    /** What lifts Siau's form to the anchor. */
+    private static final double LEVEL =
+            ANCHOR_DIFFUSIVITY / siau(ANCHOR_SPECIFIC_GRAVITY, ANCHOR_MOISTURE, ANCHOR_TEMPERATURE);
 
     private TransverseDiffusion() {}
 
@@ -63,9 +67,19 @@ public final class TransverseDiffusion {
      * @return D [m²/s]
      */
     public static double diffusivity(double specificGravity, double moisture, double temperature) {
-        return ANCHOR_DIFFUSIVITY
-                * siau(specificGravity, moisture, temperature)
-                / siau(ANCHOR_SPECIFIC_GRAVITY, ANCHOR_MOISTURE, ANCHOR_TEMPERATURE);
+        return LEVEL * siau(specificGravity, moisture, temperature);
+    }
+
+    /**
+     * The anchored value as it goes with moisture, for a {@link SlabSimulation}.
+     *
+     * @param specificGravity G, oven-dry mass over volume, relative to water [-]
+     * @param temperature T [K]
+     * @return D by moisture content [m²/s]
+     */
+    public static Diffusivity byMoisture(double specificGravity, double temperature) {
+        diffusivity(specificGravity, ANCHOR_MOISTURE, temperature); // refuses now what it would refuse later
+        return moisture -> diffusivity(specificGravity, moisture, temperature);
     }
 
     /**

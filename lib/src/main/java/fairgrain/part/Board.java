@@ -28,8 +28,7 @@ public record Board(Wood wood, Shrinkage shrinkage, RingAngle rings, Length thic
     public static Board of(Wood wood, RingAngle rings, Length thickness) {
         Shrinkage known = wood.shrinkage();
         if (known == null) {
-            throw new IllegalArgumentException(
-                    "no shrinkage is known for " + wood.name() + "; choose another wood");
+            throw new IllegalArgumentException("no shrinkage is known for " + wood.name() + "; choose another wood");
         }
         return new Board(wood, known, rings, thickness);
     }

@@ -3,6 +3,9 @@ package fairgrain.part;
 import fairgrain.finding.Basis;
 import fairgrain.finding.Citation;
 import fairgrain.quantity.Require;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * How the growth rings lie to the width of a board, seen at its end: 0 where they run along the width (flatsawn), 90 where they
@@ -24,6 +27,7 @@ public record RingAngle(double degrees, double sd, String word) {
     public static final RingAngle QUARTERSAWN = new RingAngle(78, 7, "quartersawn");
     public static final RingAngle UNKNOWN = new RingAngle(0, 0, "unknown rings, taken as flatsawn");
 
+    private static final Pattern ANGLE = Pattern.compile("(\\d{1,2}(?:\\.\\d{1,3})?) ?(?:degrees|degree|deg|°)");
     private static final double MEASURED_SD = 3; // degrees: read off the end of a board
 
     public RingAngle {
@@ -39,5 +43,23 @@ public record RingAngle(double degrees, double sd, String word) {
     /** The angle so many standard deviations off, kept between 0 and a right angle [rad]. */
     public double radians(double deviations) {
         return Math.toRadians(Math.min(90, Math.max(0, degrees + deviations * sd)));
+    }
+
+    /** Reads flat, rift, quarter (with or without "sawn"), unknown, or an angle such as 60 degrees. */
+    public static RingAngle read(String text) {
+        String typed = text.strip().toLowerCase(Locale.ROOT).replaceAll("[ -]?sawn$", "");
+        Matcher angle = ANGLE.matcher(typed);
+        if (angle.matches()) {
+            return degrees(Double.parseDouble(angle.group(1)));
+        }
+        return switch (typed) {
+            case "flat", "plain" -> FLATSAWN;
+            case "rift" -> RIFTSAWN;
+            case "quarter" -> QUARTERSAWN;
+            case "unknown", "mixed" -> UNKNOWN;
+            default ->
+                throw new IllegalArgumentException(
+                        "must be flat, rift, quarter, unknown or an angle such as 60 degrees, but was '" + text + "'");
+        };
     }
 }

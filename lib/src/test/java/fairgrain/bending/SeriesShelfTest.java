@@ -36,6 +36,10 @@ class SeriesShelfTest {
         return EdgeStrip.flush(edge, width, height, thickness, 10900 * MPA, 752.1 * MPA);
     }
 
+    private static PlateLoad uniform(ShelfBoard board, double pressure) {
+        return PlateLoad.uniform(board.span(), board.depth(), pressure);
+    }
+
     private static double[] numbers(String text) {
         List<Double> found = new ArrayList<>();
         for (String word : text.split(" ", -1)) {
@@ -69,14 +73,14 @@ class SeriesShelfTest {
             SeriesShelf shelf = SeriesShelf.of(board, strips, supportsOf(row.getString(5)), degree);
             String load = row.getString(7);
             double[] n = numbers(load);
-            List<ShelfLoad> brackets = new ArrayList<>();
+            List<PlateLoad> brackets = new ArrayList<>();
             if (load.contains("bracket")) {
-                brackets.add(new ShelfLoad(n[1] * MM, n[4] * MM, n[2] * MM, n[3] * MM, 0));
+                brackets.add(new PlateLoad(n[1] * MM, n[4] * MM, n[2] * MM, n[3] * MM, 0));
             }
-            List<ShelfLoad> loads = List.of(
+            List<PlateLoad> loads = List.of(
                     load.startsWith("uniform")
-                            ? ShelfLoad.uniform(board, n[0])
-                            : ShelfLoad.patch(n[0] * MM, n[1] * MM, n[2] * MM, n[3]));
+                            ? uniform(board, n[0])
+                            : PlateLoad.patch(n[0] * MM, n[1] * MM, n[2] * MM, n[3]));
             return new Row(board, strips, shelf, shelf.solve(loads, brackets));
         }
 
@@ -159,7 +163,7 @@ class SeriesShelfTest {
             @ForAll @DoubleRange(min = 0, max = 1) double share) {
         ShelfBoard b = boardOf("wood", span, 0.3, 0.02);
         ShelfResponse r = SeriesShelf.of(b, List.of(), ShelfSupports.fourPins(inset, 0.3 - inset), 4)
-                .solve(List.of(ShelfLoad.uniform(b, 1500)));
+                .solve(List.of(uniform(b, 1500)));
         double sag = r.largestSag().value();
         assertThat(r.front()).isCloseTo(r.back(), within(1e-9 * sag));
         assertThat(r.sag(share * span, 0.1)).isCloseTo(r.sag(span - share * span, 0.2), within(1e-9 * sag));
@@ -172,8 +176,8 @@ class SeriesShelfTest {
         ShelfBoard b = boardOf("MDF", 0.9, 0.28, 0.018);
         SeriesShelf shelf = SeriesShelf.of(
                 b, List.of(woodStrip(EdgeStrip.Edge.FRONT, 0.02, 0.04, 0.018)), ShelfSupports.fourPins(0.04, 0.24), 4);
-        ShelfLoad books = ShelfLoad.uniform(b, 800);
-        ShelfLoad box = ShelfLoad.patch(x, y, 0.02, 50);
+        PlateLoad books = uniform(b, 800);
+        PlateLoad box = PlateLoad.patch(x, y, 0.02, 50);
         double alone = shelf.solve(List.of(books)).sag(x, y);
         double both = shelf.solve(List.of(books, box)).sag(x, y);
         double added = shelf.solve(List.of(box)).sag(x, y);
@@ -189,8 +193,8 @@ class SeriesShelfTest {
         ShelfBoard b = boardOf("wood", 0.9, 0.28, 0.019);
         SeriesShelf shelf = SeriesShelf.of(
                 b, List.of(woodStrip(EdgeStrip.Edge.BACK, 0.02, 0.04, 0.019)), ShelfSupports.fourPins(0.03, 0.25), 4);
-        double there = shelf.solve(List.of(new ShelfLoad(x1, 0, y1, 0, 100))).sag(x2, y2);
-        double here = shelf.solve(List.of(new ShelfLoad(x2, 0, y2, 0, 100))).sag(x1, y1);
+        double there = shelf.solve(List.of(new PlateLoad(x1, 0, y1, 0, 100))).sag(x2, y2);
+        double here = shelf.solve(List.of(new PlateLoad(x2, 0, y2, 0, 100))).sag(x1, y1);
         assertThat(there).isCloseTo(here, within(1e-9 * Math.max(there, 1e-4)));
     }
 
@@ -206,7 +210,7 @@ class SeriesShelfTest {
     private static ShelfResponse withStrip(ShelfBoard b, double height) {
         return SeriesShelf.of(
                         b, List.of(woodStrip(EdgeStrip.Edge.FRONT, 0.019, height, 0.019)), ShelfSupports.endCleats(), 4)
-                .solve(List.of(ShelfLoad.uniform(b, 1500)));
+                .solve(List.of(uniform(b, 1500)));
     }
 
     @Example
@@ -214,7 +218,7 @@ class SeriesShelfTest {
         ShelfBoard b = boardOf("wood", 0.89, 0.28, 0.019);
         ShelfResponse deep = withStrip(b, 0.1);
         double plain = SeriesShelf.of(b, List.of(), ShelfSupports.endCleats(), 4)
-                .solve(List.of(ShelfLoad.uniform(b, 1500)))
+                .solve(List.of(uniform(b, 1500)))
                 .largestSag()
                 .value();
         assertThat(deep.front()).isLessThan(0.15 * plain);
@@ -229,7 +233,7 @@ class SeriesShelfTest {
         double last = 0;
         for (int degree : new int[] {2, 4}) {
             double mean = SeriesShelf.of(b, List.of(), ShelfSupports.fourPins(0.037, 0.263), degree)
-                    .solve(List.of(ShelfLoad.uniform(b, 1500)))
+                    .solve(List.of(uniform(b, 1500)))
                     .sag(0.395, 0.15);
             assertThat(mean).isGreaterThan(last);
             last = mean;
@@ -240,7 +244,7 @@ class SeriesShelfTest {
     void aStraightSectionWithoutStripsIsThePlainBeam() {
         ShelfBoard b = boardOf("wood", 0.89, 0.28, 0.019);
         double sag = SeriesShelf.of(b, List.of(), ShelfSupports.endCleats(), 1)
-                .solve(List.of(ShelfLoad.uniform(b, 1500)))
+                .solve(List.of(uniform(b, 1500)))
                 .front();
         double i = RectangularSection.secondMoment(0.28, 0.019);
         double beam = BeamCoefficients.UNIFORM_SIMPLE.deflection(
@@ -252,9 +256,9 @@ class SeriesShelfTest {
     void aLoadAtTheFrontSagsTheFrontMost() {
         ShelfBoard b = boardOf("wood", 0.89, 0.28, 0.019);
         SeriesShelf shelf = SeriesShelf.of(b, List.of(), ShelfSupports.fourPins(0.037, 0.243), 4);
-        ShelfResponse books = shelf.solve(List.of(ShelfLoad.line(b, 0.01, 300)));
+        ShelfResponse books = shelf.solve(List.of(PlateLoad.line(0.89, 0.01, 300)));
         assertThat(books.front()).isGreaterThan(1.5 * books.back());
-        ShelfResponse aside = shelf.solve(List.of(ShelfLoad.patch(0.3, 0.01, 0.02, 200)));
+        ShelfResponse aside = shelf.solve(List.of(PlateLoad.patch(0.3, 0.01, 0.02, 200)));
         assertThat(aside.largestBoardStress().x()).isCloseTo(0.3, within(0.02));
         assertThat(aside.largestBoardStress().y()).isZero();
     }
@@ -264,7 +268,7 @@ class SeriesShelfTest {
         ShelfBoard b = boardOf("wood", 0.89, 0.28, 0.019);
         EdgeStrip strip = woodStrip(EdgeStrip.Edge.FRONT, 0.019, 0.038, 0.019);
         ShelfResponse r = SeriesShelf.of(b, List.of(strip), ShelfSupports.endCleats(), 4)
-                .solve(List.of(ShelfLoad.uniform(b, 1500)));
+                .solve(List.of(uniform(b, 1500)));
         assertThat(r.largestStripStress(strip).value()).isCloseTo(2.987 * MPA, within(0.05 * MPA));
         // the back, without a strip, is the most stressed place of the board: more than its mean as a beam
         assertThat(r.largestBoardStress().y()).isEqualTo(0.28);
@@ -277,7 +281,7 @@ class SeriesShelfTest {
     void aBracketInTheMiddleOfAPlainBeamBearsFiveEighths() {
         ShelfBoard b = new ShelfBoard(1, 0.1, 0.01, 1e10, 1e10, 0, 5e9, 5e9);
         ShelfResponse r = SeriesShelf.of(b, List.of(), ShelfSupports.endCleats(), 1)
-                .solve(List.of(ShelfLoad.uniform(b, 1000)), List.of(new ShelfLoad(0.5, 0, 0.05, 0.1, 0)));
+                .solve(List.of(uniform(b, 1000)), List.of(new PlateLoad(0.5, 0, 0.05, 0.1, 0)));
         assertThat(r.brackets().get(0)).isCloseTo(0.625 * 100, within(0.05));
     }
 
@@ -295,9 +299,9 @@ class SeriesShelfTest {
         ShelfBoard b = boardOf("wood", 0.89, 0.28, 0.019);
         SeriesShelf shelf = SeriesShelf.of(b, List.of(), ShelfSupports.endCleats(), 2);
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> shelf.solve(List.of(ShelfLoad.patch(0.5, 0.3, 0.5, 100))))
-                .withMessage("a load reaching from 0.25 to 0.75 m along the span and from "
-                        + "0.04999999999999999 to 0.55 m across the depth is off the shelf, which is 0.89 m by 0.28 m");
+                .isThrownBy(() -> shelf.solve(List.of(PlateLoad.patch(0.5, 0.3, 0.5, 100))))
+                .withMessage("a load reaching from 0.25 to 0.75 m along and from 0.04999999999999999 to 0.55 m across "
+                        + "is off a plate of 0.89 m by 0.28 m");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> boardOf("wood", 890, 0.28, 0.019))
                 .withMessage("span must be from 0.05 to 10 m, but was 890");

@@ -3,8 +3,8 @@ package fairgrain.bending;
 import fairgrain.quantity.Require;
 
 /**
- * A load spread evenly over a rectangle of a shelf; a side of no length makes it a line. x runs from one end support to the other,
- * y from the front edge to the back.
+ * A load spread evenly over a rectangle of a shelf or plate; a side of no length makes it a line. x runs along the span from one end,
+ * y across it from the front edge.
  *
  * @param x middle of the rectangle along the span [m]
  * @param length side along the span [m]
@@ -12,8 +12,8 @@ import fairgrain.quantity.Require;
  * @param width side across the depth [m]
  * @param force all of the load, downwards [N]
  */
-public record ShelfLoad(double x, double length, double y, double width, double force) {
-    public ShelfLoad {
+public record PlateLoad(double x, double length, double y, double width, double force) {
+    public PlateLoad {
         Require.between("middle of the load along the span", x, 0, 10, "m");
         Require.between("length of the load", length, 0, 10, "m");
         Require.between("middle of the load across the depth", y, 0, 3, "m");
@@ -24,28 +24,27 @@ public record ShelfLoad(double x, double length, double y, double width, double 
     /**
      * The same pressure all over.
      *
-     * @param board the shelf [-]
+     * @param span from one end to the other [m]
+     * @param depth from the front edge to the back [m]
      * @param pressure p, own weight included [Pa]
      * @return the load [-]
      */
-    public static ShelfLoad uniform(ShelfBoard board, double pressure) {
+    public static PlateLoad uniform(double span, double depth, double pressure) {
         double p = Require.between("pressure", pressure, 0, 1e5, "Pa");
-        double l = board.span();
-        double b = board.depth();
-        return new ShelfLoad(l / 2, l, b / 2, b, p * l * b);
+        return new PlateLoad(span / 2, span, depth / 2, depth, p * span * depth);
     }
 
     /**
      * A load on one line along the whole span, such as books standing flush with the front.
      *
-     * @param board the shelf [-]
+     * @param span from one end to the other [m]
      * @param y distance of the line from the front edge [m]
      * @param perLength q [N/m]
      * @return the load [-]
      */
-    public static ShelfLoad line(ShelfBoard board, double y, double perLength) {
+    public static PlateLoad line(double span, double y, double perLength) {
         double q = Require.between("load per length", perLength, 0, 1e6, "N/m");
-        return new ShelfLoad(board.span() / 2, board.span(), y, 0, q * board.span());
+        return new PlateLoad(span / 2, span, y, 0, q * span);
     }
 
     /**
@@ -57,21 +56,20 @@ public record ShelfLoad(double x, double length, double y, double width, double 
      * @param force P [N]
      * @return the load [-]
      */
-    public static ShelfLoad patch(double x, double y, double side, double force) {
-        return new ShelfLoad(x, side, y, side, force);
+    public static PlateLoad patch(double x, double y, double side, double force) {
+        return new PlateLoad(x, side, y, side, force);
     }
 
-    /** Refuses a load that is not on the shelf. */
-    void on(ShelfBoard board) {
+    /** Refuses a load that is not on the shelf or plate. */
+    void within(double span, double depth) {
         double slack = GeneralBeam.SNAP;
         if (x - length / 2 < -slack
-                || x + length / 2 > board.span() + slack
+                || x + length / 2 > span + slack
                 || y - width / 2 < -slack
-                || y + width / 2 > board.depth() + slack) {
+                || y + width / 2 > depth + slack) {
             throw new IllegalArgumentException("a load reaching from " + (x - length / 2) + " to " + (x + length / 2)
-                    + " m along the span and from " + (y - width / 2) + " to " + (y + width / 2)
-                    + " m across the depth is off the shelf, which is " + board.span() + " m by " + board.depth()
-                    + " m");
+                    + " m along and from " + (y - width / 2) + " to " + (y + width / 2)
+                    + " m across is off a plate of " + span + " m by " + depth + " m");
         }
     }
 

@@ -1,0 +1,56 @@
+package fairgrain.program;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/** The program: it only adapts files, arguments and the console to the library. */
+@Command(
+        name = "fairgrain",
+        mixinStandardHelpOptions = true,
+        version = "fairgrain 0.1.0-SNAPSHOT",
+        description = {
+            "Reckons a piece of solid-wood furniture before the wood is cut: how wide each panel may be, what gap to leave,",
+            "whether a shelf will sag, whether the screws hold it on the wall."
+        },
+        footer = {
+            "",
+            "Exit codes: 0 all holds (or is close), 1 something fails, 3 something is not judged and nothing fails,",
+            "2 the file or the command line is wrong, 70 a fault of the program."
+        })
+public final class Fairgrain {
+    private Fairgrain() {}
+
+    public static void main(String[] args) {
+        PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
+        PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
+        System.exit(run(args, System.in, out, err));
+    }
+
+    static int run(String[] args, InputStream in, PrintStream out, PrintStream err) {
+        CommandLine line = new CommandLine(new Fairgrain())
+                .addSubcommand(new ReviewCommand(out, err))
+                .addSubcommand(new PanelCommand(in, out))
+                .addSubcommand(new WoodsCommand(out, err))
+                .setOut(writer(out))
+                .setErr(writer(err))
+                .setExecutionExceptionHandler((fault, command, parsed) -> {
+                    err.println("fairgrain: a fault of the program, not of your file: " + fault);
+                    return Exit.FAULT;
+                });
+        if (args.length == 0) {
+            line.usage(writer(out));
+            return Exit.WRONG;
+        }
+        return line.execute(args);
+    }
+
+    private static PrintWriter writer(PrintStream stream) {
+        return new PrintWriter(stream, true, StandardCharsets.UTF_8);
+    }
+}

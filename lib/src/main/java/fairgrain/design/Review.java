@@ -1,0 +1,60 @@
+package fairgrain.design;
+
+import fairgrain.finding.Caution;
+import fairgrain.finding.Finding;
+import fairgrain.finding.Missing;
+import fairgrain.finding.Question;
+import fairgrain.finding.Verdict;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Every question that the parts of a design ask of themselves, answered. */
+public record Review(Design design, List<Asked<?>> asked) {
+    public Review {
+        asked = List.copyOf(asked);
+    }
+
+    public static Review of(Design design) {
+        List<Asked<?>> asked = new ArrayList<>();
+        for (Part part : design.parts()) {
+            for (Question<?> question : part.questions(design)) {
+                asked.add(Asked.of(question));
+            }
+        }
+        return new Review(design, asked);
+    }
+
+    public List<Finding> findings() {
+        return asked.stream().flatMap(a -> a.findings().stream()).toList();
+    }
+
+    /** The worst of all findings; a design that asks nothing is not judged. */
+    public Verdict verdict() {
+        return findings().stream().map(Finding::verdict).reduce(Verdict::worse).orElse(Verdict.NOT_JUDGED);
+    }
+
+    public Set<Caution> cautions() {
+        Set<Caution> all = EnumSet.noneOf(Caution.class);
+        findings().forEach(finding -> all.addAll(finding.cautions()));
+        return all;
+    }
+
+    /** What would have to be told to judge more, each once. */
+    public List<Missing> untold() {
+        Set<Missing> all = new LinkedHashSet<>();
+        findings().forEach(finding -> all.addAll(finding.missing()));
+        if (design.doors().isEmpty() && design.panels().isEmpty()) {
+            all.add(new Missing("doors and panels", "enter 'doors' or 'panels' to have their panels sized"));
+        }
+        if (design.shelves().isEmpty()) {
+            all.add(new Missing("shelves", "enter 'shelves' to have their sag judged"));
+        }
+        if (design.wall().isEmpty()) {
+            all.add(new Missing("the wall", "enter 'case' and 'wall' to have the hanging judged"));
+        }
+        return List.copyOf(all);
+    }
+}

@@ -1,0 +1,37 @@
+package fairgrain.sheet;
+
+import fairgrain.finding.Caution;
+import fairgrain.finding.Verdict;
+import java.util.List;
+import java.util.Optional;
+
+/** One piece of a sheet, already in the shop's units. Every writer writes every block, so that none can lose a caution. */
+public sealed interface Block {
+    /** A heading; a finding's carries its verdict. */
+    record Heading(int level, String text, Optional<Verdict> verdict) implements Block {
+        static Heading plain(int level, String text) {
+            return new Heading(level, text, Optional.empty());
+        }
+    }
+
+    /** Sizes to act on, a line each. */
+    record Sizes(List<Line> lines) implements Block {
+        /** What it is, and how long, wide or heavy. */
+        public record Line(String what, String value) {}
+    }
+
+    /** Checks: what is asked and what can be given, planned and expected. */
+    record Checks(List<Line> lines) implements Block {
+        /** One check in words and numbers. */
+        public record Line(String what, String planned, String expected, Verdict verdict) {}
+    }
+
+    /** A plain sentence. */
+    record Sentence(String text) implements Block {}
+
+    /** Items of a list, under a few words. */
+    record Items(String lead, List<String> items) implements Block {}
+
+    /** What must be said wherever the answer is acted on. */
+    record Warning(Caution caution) implements Block {}
+}

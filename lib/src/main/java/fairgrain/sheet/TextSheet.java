@@ -1,0 +1,86 @@
+package fairgrain.sheet;
+
+import fairgrain.design.Review;
+import fairgrain.quantity.ShopRule;
+import java.util.List;
+import java.util.Locale;
+
+/** The shop sheet as plain text, 80 columns wide, one thought a line, so that it can be read aloud. */
+public final class TextSheet {
+    private static final int WIDTH = 80;
+    private static final int SIZE_COLUMN = 52;
+
+    private final StringBuilder out = new StringBuilder();
+
+    private TextSheet() {}
+
+    public static String write(Review review, ShopRule rule) {
+        return write(Blocks.of(review, rule));
+    }
+
+    public static String write(List<Block> blocks) {
+        TextSheet sheet = new TextSheet();
+        blocks.forEach(sheet::block);
+        return sheet.out.toString();
+    }
+
+    private void block(Block block) {
+        if (block instanceof Block.Heading heading) {
+            heading(heading);
+        } else if (block instanceof Block.Sizes sizes) {
+            sizes.lines().forEach(this::size);
+        } else if (block instanceof Block.Checks checks) {
+            checks.lines().forEach(this::check);
+        } else if (block instanceof Block.Sentence sentence) {
+            paragraph("  ", "  ", sentence.text());
+        } else if (block instanceof Block.Items items) {
+            if (!items.lead().isEmpty()) {
+                paragraph("  ", "  ", items.lead());
+            }
+            items.items().forEach(item -> paragraph("  - ", "    ", item));
+        } else if (block instanceof Block.Warning warning) {
+            paragraph("  CAUTION ", "          ", warning.caution().sentence());
+        }
+    }
+
+    private void heading(Block.Heading heading) {
+        String text = heading.text()
+                + heading.verdict()
+                        .map(v -> " ... " + v.word().toUpperCase(Locale.ROOT))
+                        .orElse("");
+        if (!out.isEmpty()) {
+            out.append('\n');
+        }
+        paragraph("", "", heading.level() == 1 ? text.toUpperCase(Locale.ROOT) : text);
+        int longest = Math.min(WIDTH, text.length());
+        out.append((heading.level() == 1 ? "=" : "-").repeat(longest)).append('\n');
+    }
+
+    private void size(Block.Sizes.Line line) {
+        String dots = " " + ".".repeat(Math.max(3, SIZE_COLUMN - line.what().length())) + " ";
+        out.append("  ").append(line.what()).append(dots).append(line.value()).append('\n');
+    }
+
+    private void check(Block.Checks.Line line) {
+        paragraph(
+                "  * ",
+                "    ",
+                line.what() + ": " + line.planned() + ", " + line.verdict().word() + " (expected " + line.expected()
+                        + ")");
+    }
+
+    private void paragraph(String first, String next, String text) {
+        StringBuilder line = new StringBuilder(first);
+        boolean empty = true;
+        for (String word : text.split(" ", -1)) {
+            if (!empty && line.length() + 1 + word.length() > WIDTH) {
+                out.append(line).append('\n');
+                line = new StringBuilder(next);
+                empty = true;
+            }
+            line.append(empty ? "" : " ").append(word);
+            empty = false;
+        }
+        out.append(line).append('\n');
+    }
+}
