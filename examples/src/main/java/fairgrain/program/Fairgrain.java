@@ -15,7 +15,8 @@ import picocli.CommandLine.Command;
         mixinStandardHelpOptions = true,
         version = "fairgrain 0.1.0-SNAPSHOT",
         description = {
-            "Reckons a piece of solid-wood furniture before the wood is cut: how wide each panel may be, what gap to leave,",
+            "Reckons a piece of solid-wood furniture before the wood is cut: how wide each panel may be, what gap to"
+                    + " leave,",
             "whether a shelf will sag, whether the screws hold it on the wall."
         },
         footer = {

@@ -58,9 +58,9 @@ final class PanelCommand implements Callable<Integer> {
                     "heated cold winters uncooled",
                     "weekend cabin"),
             new Ask(
-                    "How wet is the stock: a meter reading such as 8 %, or where it lay (kiln-dried heated shop, air-dried, ...)?",
-                    "unknown",
-                    "unknown"));
+                    "How wet is the stock: a meter reading such as 8 %, or where it lay (kiln-dried heated shop,"
+                            + " air-dried, ...)?",
+                    "unknown", "unknown"));
 
     @Override
     public Integer call() throws IOException {
@@ -127,8 +127,8 @@ final class PanelCommand implements Callable<Integer> {
                 "  - name: panel",
                 "    between stiles: " + quoted(a.get(3)),
                 "    groove: {depth: " + quoted(a.get(4)) + ", width: " + quoted(a.get(5)) + "}",
-                "    panel: {wood: " + quoted(a.get(1)) + ", sawn: " + quoted(a.get(2)) + ", thickness: " + quoted(a.get(6))
-                        + ", pinned at centre: " + quoted(a.get(7)) + "}",
+                "    panel: {wood: " + quoted(a.get(1)) + ", sawn: " + quoted(a.get(2)) + ", thickness: "
+                        + quoted(a.get(6)) + ", pinned at centre: " + quoted(a.get(7)) + "}",
                 "");
     }
 
@@ -138,12 +138,14 @@ final class PanelCommand implements Callable<Integer> {
 
     private void show(Finding finding, ShopRule rule) {
         out.println();
-        out.println(finding.part() + ", " + finding.question() + ": " + finding.verdict().word());
+        out.println(finding.part() + ", " + finding.question() + ": "
+                + finding.verdict().word());
         for (Size size : finding.sizes()) {
             out.println("  " + size.what() + ": " + rule.text(size.value()));
         }
         out.println("  " + finding.why().in(rule));
-        finding.remedies().forEach(remedy -> out.println("  To mend it: " + remedy.words().in(rule)));
+        finding.remedies()
+                .forEach(remedy -> out.println("  To mend it: " + remedy.words().in(rule)));
         finding.missing().forEach(missing -> out.println("  Not known: " + missing.what() + "; " + missing.todo()));
         finding.cautions().stream().sorted().forEach(caution -> out.println("  CAUTION " + caution.sentence()));
     }

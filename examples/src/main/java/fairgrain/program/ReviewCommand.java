@@ -5,7 +5,6 @@ import fairgrain.design.Design;
 import fairgrain.design.DesignForm;
 import fairgrain.design.Review;
 import fairgrain.form.Node;
-import fairgrain.form.Problem;
 import fairgrain.form.Reading;
 import fairgrain.quantity.ShopRule;
 import fairgrain.sheet.TextSheet;
@@ -35,25 +34,23 @@ final class ReviewCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        Catalog catalog = Catalog.shipped();
         Reading in = new Reading(ShopRule.INCHES);
-        Design design = read(file, in);
+        Design design = read(file, catalog, in);
         if (design == null) {
-            in.problems().forEach(problem -> err.println(text(problem)));
+            in.problems().forEach(problem -> err.println(problem.text()));
             err.println("Nothing was reckoned: mend the "
-                    + (in.problems().size() == 1 ? "line" : in.problems().size() + " lines") + " above and run it again.");
+                    + (in.problems().size() == 1 ? "line" : in.problems().size() + " lines")
+                    + " above and run it again.");
             return Exit.WRONG;
         }
         Review review = Review.of(design);
-        out.print(TextSheet.write(review, design.setting().rule()));
+        out.print(TextSheet.write(review, design.setting().rule(), catalog.sources()));
         return Exit.of(review.verdict());
     }
 
-    static @Nullable Design read(Path file, Reading in) {
+    private static @Nullable Design read(Path file, Catalog catalog, Reading in) {
         Node root = YamlNodes.read(file, in);
-        return root == null ? null : new DesignForm(Catalog.shipped()).design(root, in);
-    }
-
-    static String text(Problem problem) {
-        return problem.text();
+        return root == null ? null : new DesignForm(catalog).design(root, in);
     }
 }

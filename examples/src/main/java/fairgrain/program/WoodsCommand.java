@@ -49,7 +49,8 @@ final class WoodsCommand implements Callable<Integer> {
         }
         if (found.size() > 1) {
             out.println("'" + name + "' could be any of these; ask for one of them:");
-            found.forEach(wood -> out.println("  " + wood.name() + " (" + wood.names().scientific() + ")"));
+            found.forEach(
+                    wood -> out.println("  " + wood.name() + " (" + wood.names().scientific() + ")"));
             return Exit.HOLDS;
         }
         show(found.get(0));
@@ -84,8 +85,8 @@ final class WoodsCommand implements Callable<Integer> {
         if (strength == null) {
             out.println("  strength and stiffness: not known");
         } else {
-            out.println("  small clear pieces: stiffness " + scaled(strength.elasticity(), 1e9, 1) + " GPa, bending strength "
-                    + scaled(strength.rupture(), 1e6, 0) + " MPa");
+            out.println("  small clear pieces: stiffness " + scaled(strength.elasticity(), 1e9, 1)
+                    + " GPa, bending strength " + scaled(strength.rupture(), 1e6, 0) + " MPa");
             sources(strength.evidence());
         }
         if (!wood.note().isEmpty()) {
@@ -94,7 +95,10 @@ final class WoodsCommand implements Callable<Integer> {
     }
 
     private void sources(Evidence evidence) {
-        out.println("    from " + String.join("; ", evidence.sources().stream().map(Citation::toString).toList()));
+        out.println("    from "
+                + String.join(
+                        "; ",
+                        evidence.sources().stream().map(Citation::toString).toList()));
     }
 
     private static String percent(double fraction) {
@@ -106,6 +110,8 @@ final class WoodsCommand implements Callable<Integer> {
     }
 
     private static String rounded(double value, int places) {
-        return BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_EVEN).toPlainString();
+        return BigDecimal.valueOf(value)
+                .setScale(places, RoundingMode.HALF_EVEN)
+                .toPlainString();
     }
 }

@@ -8,7 +8,7 @@ import fairgrain.quantity.Require;
  * @param position from the left end of the beam [m]
  * @param stiffness force by the sag of the support; positive infinity if it does not give [N/m]
  * @param turningStiffness moment by the slope; 0 if free to turn, positive infinity if it cannot turn [N·m/rad]
- * @param unilateral whether the beam can lift off
+ * @param unilateral whether the beam can lift off [-]
  */
 public record BeamSupport(double position, double stiffness, double turningStiffness, boolean unilateral) {
     public BeamSupport {

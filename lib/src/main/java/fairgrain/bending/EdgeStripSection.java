@@ -10,8 +10,8 @@ import fairgrain.finding.Citation;
  *
  * <p><b>Source</b> {@code own}, edge strip with an effective flange.
  *
- * <p><b>Holds for</b> equal strips on both edges, so that the section does not twist. It gives the sag at the edges to about 5 %; at
- * mid-depth the board sags about a quarter more. E I_s is that of {@link EdgeStrip}, for one half wave along the span.
+ * <p><b>Holds for</b> equal strips on both edges, so that the section does not twist. At mid-depth the board sags about a fifth more than this,
+ * because it bends across between the strips; {@link SeriesShelf} shows it. E I_s is that of {@link EdgeStrip}, for one half wave along the span.
  */
 public final class EdgeStripSection {
     public static final Citation SOURCE = Citation.of("own", "edge strip with an effective flange", Basis.DERIVED);

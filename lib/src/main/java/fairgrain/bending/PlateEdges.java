@@ -3,10 +3,10 @@ package fairgrain.bending;
 /**
  * Which edges of a plate are held in height; they may turn. The others are free.
  *
- * @param left the edge at x = 0
- * @param right the edge at the end of the span
- * @param front the edge at y = 0
- * @param back the edge at the end of the depth
+ * @param left the edge at x = 0 [-]
+ * @param right the edge at the end of the span [-]
+ * @param front the edge at y = 0 [-]
+ * @param back the edge at the end of the depth [-]
  */
 public record PlateEdges(boolean left, boolean right, boolean front, boolean back) {
     /** Held all round, such as a pane in a frame. */

@@ -26,7 +26,7 @@ public final class ShelfResponse {
      *
      * @param x along the span [m]
      * @param y from the front edge [m]
-     * @param value sag or stress
+     * @param value sag or stress [m or Pa]
      */
     public record Place(double x, double y, double value) {}
 

@@ -5,8 +5,8 @@ import fairgrain.quantity.Require;
 /**
  * How a shelf is held in height. Distances are from the front edge.
  *
- * @param onPins whether the two ends rest on points and not on lines across the depth
- * @param backHeld whether a line along the back holds the shelf, down as well as up
+ * @param onPins whether the two ends rest on points and not on lines across the depth [-]
+ * @param backHeld whether a line along the back holds the shelf, down as well as up [-]
  * @param front where the front pins are; 0 if there are none [m]
  * @param rear where the rear pins or the line along the back are; 0 if there are none [m]
  */

@@ -209,8 +209,6 @@ final class PanelWords {
                     percent(in.year().dry()),
                     percent(in.year().damp()));
         }
-        draft.note("Planned for 19 boards in 20: a board like this one that moves more than most, in a year drier and"
-                + " damper than most, still fits.");
     }
 
     private void heldOrFree(Finding.Draft draft, PanelWidth plan) {

@@ -11,15 +11,22 @@ import fairgrain.part.IndoorClimate;
 import fairgrain.part.StockState;
 import fairgrain.shelf.Contents;
 import fairgrain.shelf.LongTerm;
+import fairgrain.table.Table;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
-/** Every table that a design draws on. Read once, shared freely. */
+/**
+ * Every table that a design draws on. Read once, shared freely.
+ *
+ * @param sources title of each source by its key
+ */
 public record Catalog(
         Woods woods,
         List<SheetGood> sheets,
@@ -29,7 +36,10 @@ public record Catalog(
         LongTerm longTerm,
         List<Screw> screws,
         List<Stud> studs,
-        List<WallLining> linings) {
+        List<WallLining> linings,
+        Map<String, String> sources) {
+
+    private static final List<String> SOURCE_COLUMNS = List.of("id", "title", "publisher", "year", "kind", "note");
 
     public Catalog {
         sheets = List.copyOf(sheets);
@@ -39,6 +49,7 @@ public record Catalog(
         screws = List.copyOf(screws);
         studs = List.copyOf(studs);
         linings = List.copyOf(linings);
+        sources = Map.copyOf(sources);
     }
 
     /** The tables that come with the library. */
@@ -61,7 +72,18 @@ public record Catalog(
                 LongTerm.read(tables.apply("creep.csv"), "creep.csv", tables.apply("duration.csv"), "duration.csv"),
                 Screw.read(tables.apply("fasteners.csv"), "fasteners.csv"),
                 Stud.read(tables.apply("framing.csv"), "framing.csv"),
-                WallLining.read(tables.apply("wall-linings.csv"), "wall-linings.csv"));
+                WallLining.read(tables.apply("wall-linings.csv"), "wall-linings.csv"),
+                sources(tables.apply("sources.csv"), "sources.csv"));
+    }
+
+    private static Map<String, String> sources(Reader csv, String file) {
+        Map<String, String> titles = new LinkedHashMap<>();
+        Table.read(csv, file, SOURCE_COLUMNS, row -> {
+            String year = row.textOrEmpty("year");
+            titles.put(row.key("id"), row.text("title") + (year.isEmpty() ? "" : " (" + year + ")"));
+            return row.key("id");
+        });
+        return titles;
     }
 
     private static Reader shippedTable(String file) {
@@ -74,7 +96,7 @@ public record Catalog(
 
     /** The same catalogue with other woods. */
     public Catalog woods(Woods other) {
-        return new Catalog(other, sheets, climates, stockStates, contents, longTerm, screws, studs, linings);
+        return new Catalog(other, sheets, climates, stockStates, contents, longTerm, screws, studs, linings, sources);
     }
 
     Finder<Wood> woodFinder() {

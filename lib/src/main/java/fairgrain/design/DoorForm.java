@@ -14,7 +14,7 @@ import java.util.Optional;
 final class DoorForm extends Form<Door> {
     private final Field<String> name = name("name", "what you call it").example("left door");
     private final Field<Integer> count =
-            count("count", 1, 20, "how many are alike").or("1", "one");
+            count("count", 1, 20, "how many are alike").orElse(1);
     private final Field<Door.Stick> stiles;
     private final Field<Door.Stick> rails;
     private final Field<Groove> groove = block("groove", new GrooveForm(), "in stiles and rails");

@@ -18,7 +18,7 @@ final class ShelfForm extends Form<Function<Boolean, Shelf>> {
 
     private final Field<String> name = name("name", "what you call it").example("shelf");
     private final Field<Integer> count =
-            count("count", 1, 50, "how many are alike").or("1", "one");
+            count("count", 1, 50, "how many are alike").orElse(1);
     private final Field<Material> material;
     private final Field<Boolean> straightGrain = yesNo(
                     "clear straight grain", "you have looked: no knots, no slanting grain")

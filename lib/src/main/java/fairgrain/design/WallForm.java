@@ -33,9 +33,11 @@ final class WallForm extends Form<Function<ShelfForm.Sized, Wall>> {
     private final Field<Optional<Length>> screwLength = length("screw length", Fixing.LENGTH, "from under the head")
             .example("3 in")
             .optional();
-    private final Field<Optional<Integer>> perStud =
-            count("screws in each stud", 1, 12, "all in one row").example("2").optional();
-    private final Field<Optional<Length>> height = length("screws above lower edge", Fixing.HEIGHT, "of the case")
+    private final Field<Optional<Integer>> perStud = count("screws in each stud", 1, 12, "one above the other")
+            .example("2")
+            .optional();
+    private final Field<Optional<Length>> height = length(
+                    "screws above lower edge", Fixing.HEIGHT, "the lowest of them, above the lower edge of the case")
             .example("34 in")
             .optional();
     private final Field<Optional<Rail>> rail;

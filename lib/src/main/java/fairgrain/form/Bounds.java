@@ -13,18 +13,44 @@ import java.util.List;
 final class Bounds {
     private static final double A_HAIR = 1e-7; // of a step: a round number stays on its mark
     private static final double FINEST = 1 / 64.0; // in
-    private static final double THOUSANDTH = 1 / 1000.0; // in
+    private static final int STEPS_APART = 4; // at least, between the two ends
+    private static final double LONGEST = 1000; // m
 
-    private Bounds() {}
+    private final Dimension dimension;
+    private final Unit unit;
+    private final double coarsest; // step, in the unit
+
+    private Bounds(Limits limits, Dimension dimension, UnitSystem system) {
+        this.dimension = dimension;
+        this.unit = system.unit(dimension);
+        double apart = unit.fromSi(limits.most()) - unit.fromSi(limits.least());
+        this.coarsest = apart > 0 ? apart / STEPS_APART : Double.MAX_VALUE;
+    }
+
+    /** The limits, if they can be written: from a finite number on, and lengths within what a length can be. */
+    static Limits printable(Limits limits, Dimension dimension) {
+        double furthest = dimension == Dimension.LENGTH ? LONGEST : Double.MAX_VALUE;
+        boolean fine =
+                Math.abs(limits.least()) <= furthest && (limits.most() <= furthest || dimension != Dimension.LENGTH);
+        if (!fine) {
+            throw new IllegalArgumentException("the limits of " + limits.name() + " are too wide for a form");
+        }
+        return limits;
+    }
 
     /** {@code from 3/32 to 1 9/16 in}. */
     static String text(Limits limits, Dimension dimension, UnitSystem system) {
-        String least = end(limits.least(), true, dimension, system);
+        String least = least(limits, dimension, system);
         if (limits.most() > Double.MAX_VALUE) {
             return "from " + least + " upwards";
         }
-        String most = end(limits.most(), false, dimension, system);
+        String most = new Bounds(limits, dimension, system).end(limits.most(), false);
         return "from " + withoutUnit(least, most) + " to " + most;
+    }
+
+    /** The lower end with its unit. */
+    static String least(Limits limits, Dimension dimension, UnitSystem system) {
+        return new Bounds(limits, dimension, system).end(limits.least(), true);
     }
 
     private static String withoutUnit(String least, String most) {
@@ -33,48 +59,48 @@ final class Bounds {
         return same ? least.substring(0, least.length() - unit.length() - 1) : least;
     }
 
-    /** One end, with its unit. */
-    static String end(double si, boolean up, Dimension dimension, UnitSystem system) {
+    private String end(double si, boolean up) {
         if (dimension == Dimension.TIME) {
             return time(si, up);
         }
-        Unit unit = system.unit(dimension);
         double value = unit.fromSi(si);
         if (unit == Unit.INCH) {
-            return ShopRule.INCHES.text(Length.inches(inches(value, up)));
+            return inches(value, up) + " in";
         }
-        return decimal(value, dimension == Dimension.LENGTH ? 4 : 3, up)
-                + (unit.sign().isEmpty() ? "" : " " + unit.sign());
+        String number = decimal(value, dimension == Dimension.LENGTH ? 4 : 3, up);
+        return unit.sign().isEmpty() ? number : number + " " + unit.sign();
     }
 
-    /** On a mark of the rule that is fine enough for the size; below the marks, in thousandths. */
-    private static double inches(double value, boolean up) {
+    /** On a mark of the rule that is fine enough for the size; as a decimal where the marks are too far apart. */
+    private String inches(double value, boolean up) {
+        double most = Math.min(coarsest, Math.abs(value) / 20);
         double step = FINEST;
-        while (step * 2 < Math.abs(value) / 20) {
+        while (step * 2 < most) {
             step *= 2;
         }
         double marked = steps(value, step, up) * step;
-        boolean fair = Math.abs(marked - value) <= Math.abs(value) / 4;
-        return fair ? marked : steps(value, THOUSANDTH, up) * THOUSANDTH;
+        boolean fair = Math.abs(marked - value) <= Math.abs(value) / 4 && step <= coarsest;
+        String fraction = ShopRule.INCHES.text(Length.inches(marked));
+        return fair ? fraction.substring(0, fraction.length() - " in".length()) : decimal(value, 2, up);
     }
 
-    private static String decimal(double value, int digits, boolean up) {
+    private String decimal(double value, int digits, boolean up) {
         if (value == 0) {
             return "0";
         }
-        int power = (int) Math.floor(Math.log10(Math.abs(value)) + A_HAIR) - digits + 1;
-        long steps = steps(value, Math.pow(10, power), up);
-        return BigDecimal.valueOf(steps)
+        double step = Math.min(coarsest, Math.abs(value) / Math.pow(10, digits - 1));
+        int power = (int) Math.floor(Math.log10(step) + A_HAIR);
+        return BigDecimal.valueOf(steps(value, Math.pow(10, power), up))
                 .scaleByPowerOfTen(power)
                 .stripTrailingZeros()
                 .toPlainString();
     }
 
-    private static String time(double seconds, boolean up) {
-        for (Unit unit : List.of(Unit.YEAR, Unit.MONTH, Unit.WEEK)) {
-            double value = unit.fromSi(seconds);
+    private String time(double seconds, boolean up) {
+        for (Unit longer : List.of(Unit.YEAR, Unit.MONTH, Unit.WEEK)) {
+            double value = longer.fromSi(seconds);
             if (value > 0.5 && Math.abs(value - Math.rint(value)) < A_HAIR) {
-                return counted(decimal(value, 3, up), unit);
+                return counted(BigDecimal.valueOf(Math.round(value)).toPlainString(), longer);
             }
         }
         return counted(decimal(Unit.DAY.fromSi(seconds), 3, up), Unit.DAY);

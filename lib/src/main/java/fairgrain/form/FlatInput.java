@@ -82,9 +82,8 @@ public final class FlatInput {
         }
         boolean allKnown = out.stream().allMatch(entry -> form.find(entry.key().text()) != null);
         for (Field<?> field : form.fields()) {
-            // An empty block says which of the keys in it is missing, and that has a column. Not after a misspelt
-            // heading,
-            // which may have been meant for it: one slip, one message.
+            // An empty block says which of its keys is missing, by a name that has a column. Not where a heading is
+            // misspelt, which may have been meant for it.
             if (allKnown && field.isRequired() && field.kind() instanceof Form<?> && !isGiven(field.key(), out)) {
                 out.add(new Node.Entry(new Node.Scalar(at, field.key()), new Node.Mapping(at, List.of())));
             }

@@ -20,21 +20,29 @@ final class QuantityKind<Q extends Quantity> implements Kind<Q> {
     private final Dimension dimension;
     private final Limits limits;
     private final DoubleFunction<Q> make;
+    private final String says;
 
     QuantityKind(Dimension dimension, Limits limits, DoubleFunction<Q> make) {
         this.dimension = dimension;
-        this.limits = limits;
+        this.limits = Bounds.printable(limits, dimension);
         this.make = make;
+        this.says = noun(dimension) + " " + inBothSystems();
+    }
+
+    private String inBothSystems() {
+        String inches = Bounds.text(limits, dimension, UnitSystem.INCHES);
+        String metric = Bounds.text(limits, dimension, UnitSystem.MILLIMETRES);
+        return inches + (inches.equals(metric) ? "" : " (" + metric + ")");
     }
 
     @Override
     public @Nullable Q read(Node node, Reading in) {
-        String text = Typed.text(node, says(), in);
+        String text = Typed.text(node, says, in);
         if (text == null) {
             return null;
         }
         if (text.isEmpty() || text.length() > LONGEST) {
-            in.refuse(node, "must be " + noun() + ", but was " + Typed.quoted(text));
+            in.refuse(node, "must be " + noun(dimension) + ", but was " + Typed.quoted(text));
             return null;
         }
         UnitSystem system = in.rule().system();
@@ -58,18 +66,18 @@ final class QuantityKind<Q extends Quantity> implements Kind<Q> {
     }
 
     private double ontoTheLimit(double si) {
-        double limit = si < limits.least() ? limits.least() : limits.most();
-        return Math.abs(si - limit) <= A_HAIR * Math.abs(limit) ? limit : si;
+        if (si < limits.least() && limits.least() - si <= A_HAIR * Math.abs(limits.least())) {
+            return limits.least();
+        }
+        return si > limits.most() && si - limits.most() <= A_HAIR * Math.abs(limits.most()) ? limits.most() : si;
     }
 
     @Override
     public String says() {
-        String inches = Bounds.text(limits, dimension, UnitSystem.INCHES);
-        String metric = Bounds.text(limits, dimension, UnitSystem.MILLIMETRES);
-        return noun() + " " + inches + (inches.equals(metric) ? "" : " (" + metric + ")");
+        return says;
     }
 
-    private String noun() {
+    private static String noun(Dimension dimension) {
         return switch (dimension) {
             case LENGTH -> "a length";
             case FORCE -> "a force";
@@ -99,7 +107,8 @@ final class QuantityKind<Q extends Quantity> implements Kind<Q> {
 
     @Override
     public String example() {
-        return Bounds.end(middle(), true, dimension, UnitSystem.INCHES);
+        double most = Math.min(limits.most(), Double.MAX_VALUE);
+        return Bounds.least(new Limits(limits.name(), middle(), most, limits.unit()), dimension, UnitSystem.INCHES);
     }
 
     private double middle() {

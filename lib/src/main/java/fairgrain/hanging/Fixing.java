@@ -6,13 +6,13 @@ import fairgrain.quantity.Limits;
 import java.util.List;
 
 /**
- * One row of screws through a rail (or the back) into studs.
+ * Screws through a rail (or the back) into studs, in each stud one above the other.
  *
  * @param screw which
  * @param length from under the head to the point
  * @param perStud how many in each stud
  * @param studs where the studs stand, from the left end of the cabinet
- * @param height of the row above the lower edge of the cabinet
+ * @param height of the lowest of them above the lower edge of the cabinet
  * @param railThickness of the wood under the heads
  * @param railGravity of that wood, oven-dry mass on oven-dry volume
  * @param railName what it is

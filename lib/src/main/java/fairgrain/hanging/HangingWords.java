@@ -20,6 +20,7 @@ import java.util.List;
 /** What {@link Hanging} says to a maker. */
 final class HangingWords {
     private static final int MOST_PER_STUD = 6;
+    private static final double YIELD_DIVISOR = 2.2;
     private static final Length DEEPEST_UNSEEN = Length.inches(1.25);
 
     private final Hanging hanging;
@@ -51,18 +52,10 @@ final class HangingWords {
                                 worst.pull(),
                                 Amount.ratio(worst.used())),
                         hanging.evidence())
-                .size("row of screws above the lower edge", fixing.height())
+                .size("lowest screws above the lower edge", fixing.height())
                 .size("pilot hole in the stud at most", pilot())
                 .outcomes(outcomes)
-                .note(
-                        "One screw may carry {} along the wall for good (yielding: "
-                                + hold.mode().words()
-                                + "); were the rail straight on the stud, {}. Its thread may carry {} in pull, its"
-                                + " head {}.",
-                        new Force(hold.lateral()),
-                        new Force(hold.ungapped()),
-                        new Force(hold.withdrawal()),
-                        new Force(hold.head()))
+                .note(strength(hold))
                 .note(
                         "Safety in these figures: a load that stays counts 0.9; the lateral value stands at 1/{} of"
                             + " yielding, the thread at 1/{} of its average strength, both with the load staying. No"
@@ -111,7 +104,19 @@ final class HangingWords {
         return draft.done();
     }
 
-    private static final double YIELD_DIVISOR = 2.2;
+    private Words strength(ScrewHold hold) {
+        Words one = Words.of(
+                "One screw may carry {} along the wall for good (it would yield so: "
+                        + hold.mode().words() + "); its thread may carry {} in pull, its head {}.",
+                new Force(hold.lateral()),
+                new Force(hold.withdrawal()),
+                new Force(hold.head()));
+        return hanging.gap().metres() == 0
+                ? one
+                : one.and(Words.of(
+                        "Were the rail straight on the stud, it would be {} along the wall.",
+                        new Force(hold.ungapped())));
+    }
 
     private Length pilot() {
         Screw screw = hanging.fixing().screw();

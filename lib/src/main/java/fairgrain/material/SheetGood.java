@@ -76,7 +76,12 @@ public record SheetGood(
 
     /** Whether the board is declared for damp places. */
     public boolean isDampGrade() {
-        return name.contains("damp grade");
+        return name.contains("damp grade") || name.contains("OSB/3") || name.contains("OSB/4");
+    }
+
+    /** Whether it is a board of chips or fibres, which damp places harm unless it is declared for them. */
+    public boolean isBoard() {
+        return !kind.contains("plywood");
     }
 
     public static List<SheetGood> read(Reader csv, String file) {

@@ -15,16 +15,16 @@ public sealed interface Block {
     }
 
     /** Sizes to act on, a line each. */
-    record Sizes(List<Line> lines) implements Block {
-        /** What it is, and how long, wide or heavy. */
-        public record Line(String what, String value) {}
-    }
+    record Sizes(List<SizeLine> lines) implements Block {}
+
+    /** What it is, and how long, wide or heavy. */
+    record SizeLine(String what, String value) {}
 
     /** Checks: what is asked and what can be given, planned and expected. */
-    record Checks(List<Line> lines) implements Block {
-        /** One check in words and numbers. */
-        public record Line(String what, String planned, String expected, Verdict verdict) {}
-    }
+    record Checks(List<CheckLine> lines) implements Block {}
+
+    /** One check in words and numbers. */
+    record CheckLine(String what, String planned, String expected, Verdict verdict) {}
 
     /** A plain sentence. */
     record Sentence(String text) implements Block {}

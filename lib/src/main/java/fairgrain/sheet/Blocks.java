@@ -15,10 +15,10 @@ import fairgrain.quantity.Estimate;
 import fairgrain.quantity.MoistureContent;
 import fairgrain.quantity.ShopRule;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** A review as blocks, in the order in which a maker needs them. */
 public final class Blocks {
@@ -26,17 +26,25 @@ public final class Blocks {
     private final ShopRule rule;
     private final List<Block> blocks = new ArrayList<>();
 
-    private Blocks(Review review, ShopRule rule) {
+    private final Map<Citation, Integer> numbers = new LinkedHashMap<>();
+    private final Map<String, String> titles;
+
+    private Blocks(Review review, ShopRule rule, Map<String, String> titles) {
+        this.titles = titles;
         this.review = review;
         this.rule = rule;
     }
 
-    public static List<Block> of(Review review, ShopRule rule) {
-        Blocks sheet = new Blocks(review, rule);
+    /**
+     * The blocks of a review.
+     *
+     * @param titles of the sources by their keys; a key without a title is printed as it is
+     */
+    public static List<Block> of(Review review, ShopRule rule, Map<String, String> titles) {
+        Blocks sheet = new Blocks(review, rule, titles);
         sheet.top();
         review.findings().forEach(sheet::finding);
         sheet.untold();
-        sheet.cautions();
         sheet.sources();
         return List.copyOf(sheet.blocks);
     }
@@ -66,7 +74,7 @@ public final class Blocks {
         blocks.add(new Block.Heading(2, finding.part() + ": " + finding.question(), Optional.of(finding.verdict())));
         if (!finding.sizes().isEmpty()) {
             blocks.add(new Block.Sizes(finding.sizes().stream()
-                    .map(size -> new Block.Sizes.Line(size.what(), rule.text(size.value())))
+                    .map(size -> new Block.SizeLine(size.what(), rule.text(size.value())))
                     .toList()));
         }
         blocks.add(new Block.Sentence(finding.why().in(rule)));
@@ -94,8 +102,8 @@ public final class Blocks {
         blocks.add(new Block.Sentence("Rests on: " + rests(finding) + "."));
     }
 
-    private Block.Checks.Line check(Outcome outcome) {
-        return new Block.Checks.Line(
+    private Block.CheckLine check(Outcome outcome) {
+        return new Block.CheckLine(
                 outcome.planned().what(), numbers(outcome.planned()), numbers(outcome.expected()), outcome.verdict());
     }
 
@@ -104,11 +112,14 @@ public final class Blocks {
                 + rule.text(Amount.of(check.capacity(), check.dimension()));
     }
 
-    private static String rests(Finding finding) {
-        List<Citation> sources = finding.evidence().sources();
-        Set<String> keys = new LinkedHashSet<>();
-        sources.forEach(source -> keys.add(source.toString()));
-        return String.join("; ", keys) + ". Least checked: "
+    /** The numbers of its sources in the list at the end, and the basis of the one that was checked least. */
+    private String rests(Finding finding) {
+        List<String> marks = finding.evidence().sources().stream()
+                .map(source -> numbers.computeIfAbsent(source, key -> numbers.size() + 1))
+                .sorted()
+                .map(String::valueOf)
+                .toList();
+        return "[" + String.join(", ", marks) + "]. What was checked least of it: "
                 + finding.evidence().weakest().words();
     }
 
@@ -123,19 +134,19 @@ public final class Blocks {
         }
     }
 
-    private void cautions() {
-        if (!review.cautions().isEmpty()) {
-            blocks.add(Block.Heading.plain(2, "Before you act on this"));
-            review.cautions().forEach(caution -> blocks.add(new Block.Warning(caution)));
-        }
-    }
-
     private void sources() {
         blocks.add(Block.Heading.plain(2, "Where the numbers come from"));
-        blocks.add(new Block.Sentence(
-                "The keys above stand in data/sources.csv; the methods are explained in docs. Each figure"
-                        + " carries how far it was checked: read, worked out here, second-hand, common practice,"
-                        + " from memory or judgement."));
+        blocks.add(new Block.Items(
+                "",
+                numbers.entrySet().stream()
+                        .map(entry -> "[" + entry.getValue() + "] " + source(entry.getKey()))
+                        .toList()));
+    }
+
+    private String source(Citation source) {
+        String title = titles.getOrDefault(source.source(), source.source());
+        return title + (source.place().isEmpty() ? "" : ": " + source.place()) + " ("
+                + source.basis().words() + ")";
     }
 
     private String percent(Estimate moisture) {

@@ -4,6 +4,7 @@ import fairgrain.design.Review;
 import fairgrain.quantity.ShopRule;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /** The shop sheet as plain text, 80 columns wide, one thought a line, so that it can be read aloud. */
 public final class TextSheet {
@@ -14,8 +15,13 @@ public final class TextSheet {
 
     private TextSheet() {}
 
-    public static String write(Review review, ShopRule rule) {
-        return write(Blocks.of(review, rule));
+    /**
+     * The whole sheet.
+     *
+     * @param titles of the sources by their keys
+     */
+    public static String write(Review review, ShopRule rule, Map<String, String> titles) {
+        return write(Blocks.of(review, rule, titles));
     }
 
     public static String write(List<Block> blocks) {
@@ -37,7 +43,8 @@ public final class TextSheet {
             if (!items.lead().isEmpty()) {
                 paragraph("  ", "  ", items.lead());
             }
-            items.items().forEach(item -> paragraph("  - ", "    ", item));
+            String mark = items.lead().isEmpty() ? "" : "- ";
+            items.items().forEach(item -> paragraph("  " + mark, "    ", item));
         } else if (block instanceof Block.Warning warning) {
             paragraph("  CAUTION ", "          ", warning.caution().sentence());
         }
@@ -56,12 +63,12 @@ public final class TextSheet {
         out.append((heading.level() == 1 ? "=" : "-").repeat(longest)).append('\n');
     }
 
-    private void size(Block.Sizes.Line line) {
+    private void size(Block.SizeLine line) {
         String dots = " " + ".".repeat(Math.max(3, SIZE_COLUMN - line.what().length())) + " ";
         out.append("  ").append(line.what()).append(dots).append(line.value()).append('\n');
     }
 
-    private void check(Block.Checks.Line line) {
+    private void check(Block.CheckLine line) {
         paragraph(
                 "  * ",
                 "    ",

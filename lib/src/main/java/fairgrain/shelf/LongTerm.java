@@ -108,8 +108,10 @@ public final class LongTerm {
 
     /** A sheet as a shelf. Ordinary board in a damp place has neither creep nor strength: it is not judged. */
     public ShelfStock of(SheetGood sheet, boolean damp) {
-        String kind = (sheet.isDampGrade() ? "damp-grade " : "") + sheet.kind();
-        String place = key(kind, damp ? "damp" : "dry");
+        boolean declared = sheet.isDampGrade() && !sheet.kind().equals("osb");
+        String kind = (declared ? "damp-grade " : "") + sheet.kind();
+        boolean unfit = damp && sheet.isBoard() && !sheet.isDampGrade();
+        String place = unfit ? "not known" : key(kind, damp ? "damp" : "dry");
         Factor factor = permanent.get(place);
         Evidence evidence = Evidence.of(sheet.source(), PANEL_FACTORS);
         return new ShelfStock(

@@ -12,6 +12,7 @@ import org.apache.commons.csv.CSVRecord;
 /** One row. Each reader of a cell refuses by a message with column, rule and value. An empty cell means unknown. */
 public final class Row {
     private static final Pattern NUMBER = Pattern.compile("-?\\d{1,15}(\\.\\d{1,15})?");
+    private static final Pattern CONTROL = Pattern.compile("\\p{Cc}");
     private static final Pattern KEY = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
 
     private final CSVRecord record;
@@ -43,7 +44,7 @@ public final class Row {
         String cell = record.get(column);
         for (int i = 0; i < cell.length(); i++) {
             if (Character.isISOControl(cell.charAt(i))) {
-                throw wrong(column, "must be one line without control characters", cell.replaceAll("\\p{Cntrl}", "?"));
+                throw wrong(column, "must be one line without control characters", cell);
             }
         }
         return cell;
@@ -68,7 +69,7 @@ public final class Row {
 
     /** A number, empty where the cell is. */
     public OptionalDouble optional(String column, double least, double most) {
-        String cell = record.get(column);
+        String cell = textOrEmpty(column);
         if (cell.isEmpty()) {
             return OptionalDouble.empty();
         }
@@ -99,6 +100,11 @@ public final class Row {
 
     /** A refusal of one cell, worded as all others are. */
     public static IllegalArgumentException wrong(String column, String rule, String value) {
-        return new IllegalArgumentException(column + " " + rule + ", but was '" + value + "'");
+        return new IllegalArgumentException(column + " " + rule + ", but was '" + printable(value) + "'");
+    }
+
+    /** Text that cannot move the cursor of whoever reads the message. */
+    static String printable(String text) {
+        return CONTROL.matcher(text).replaceAll("?");
     }
 }

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVException;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -24,8 +25,11 @@ public final class Table {
             .builder()
             .setHeader()
             .setSkipHeaderRecord(true)
+            .setAllowMissingColumnNames(true) // so that the refusal is ours, with its line
             .setCommentMarker('#')
             .get();
+
+    private static final Pattern LINE_BREAK = Pattern.compile("\r\n|\r|\n");
 
     private Table() {}
 
@@ -36,24 +40,20 @@ public final class Table {
      * @param file what to call it in messages
      * @param columns the names that must stand in the first row
      * @param build makes one thing of one row; refuses by {@link IllegalArgumentException}
-     * @throws TableException with every problem, as {@code file:line: column, rule, value}
+     * @throws TableException with every problem, as {@code file:line: column, rule, value}; the line is the first of its row
      */
     public static <T> List<T> read(Reader csv, String file, List<String> columns, Function<Row, T> build) {
         List<String> problems = new ArrayList<>();
         List<T> found = new ArrayList<>();
         Map<String, Long> lines = new HashMap<>();
-        try (CSVParser rows = CSVParser.builder()
-                .setReader(new WithoutByteOrderMark(csv))
-                .setFormat(FORMAT)
-                .get()) {
+        try (Reader text = new WithoutByteOrderMark(csv);
+                CSVParser rows =
+                        CSVParser.builder().setReader(text).setFormat(FORMAT).get()) {
             if (!rows.getHeaderNames().equals(columns)) {
-                throw new TableException(
-                        file,
-                        List.of(file + ":" + Math.max(1, rows.getCurrentLineNumber()) + ": columns must be "
-                                + String.join(",", columns) + ", but were " + String.join(",", rows.getHeaderNames())));
+                throw new TableException(file, List.of(wrongColumns(rows, file, columns)));
             }
             for (CSVRecord row : rows) {
-                long line = rows.getCurrentLineNumber(); // not the record number: comments shift that
+                long line = rows.getCurrentLineNumber() - lineBreaks(row); // not the record number: comments shift that
                 String at = file + ":" + line + ": ";
                 if (!row.isConsistent()) {
                     problems.add(at + "expected " + columns.size() + " cells, but found " + row.size());
@@ -61,8 +61,8 @@ public final class Table {
                 }
                 Long before = lines.putIfAbsent(row.get(0), line);
                 if (before != null) {
-                    problems.add(at + columns.get(0) + " must stand once, but '" + row.get(0) + "' stands on line "
-                            + before + " too");
+                    problems.add(at + columns.get(0) + " must stand once, but '" + Row.printable(row.get(0))
+                            + "' stands on line " + before + " too");
                     continue;
                 }
                 try {
@@ -71,14 +71,36 @@ public final class Table {
                     problems.add(at + e.getMessage());
                 }
             }
-        } catch (UncheckedIOException | CSVException e) {
-            problems.add(file + ": this is not a CSV table: " + e.getMessage());
+        } catch (CSVException e) {
+            problems.add(noTable(file, e));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        } catch (UncheckedIOException e) {
+            if (!(e.getCause() instanceof CSVException noTable)) {
+                throw e;
+            }
+            problems.add(noTable(file, noTable));
         }
         if (!problems.isEmpty()) {
             throw new TableException(file, problems);
         }
         return List.copyOf(found);
+    }
+
+    private static String wrongColumns(CSVParser rows, String file, List<String> columns) {
+        List<String> found = rows.getHeaderNames();
+        return file + ":" + Math.max(1, rows.getCurrentLineNumber()) + ": columns must be " + String.join(",", columns)
+                + (found.isEmpty() ? ", but there were none" : ", but were " + Row.printable(String.join(",", found)));
+    }
+
+    /** The parser stands at the end of a row, a person looks for its beginning. */
+    private static long lineBreaks(CSVRecord row) {
+        return row.stream()
+                .mapToLong(cell -> LINE_BREAK.matcher(cell).results().count())
+                .sum();
+    }
+
+    private static String noTable(String file, CSVException e) {
+        return file + ": this is not a CSV table: " + e.getMessage();
     }
 }

@@ -129,30 +129,16 @@ class SeriesShelfTest {
                 .isCloseTo(row.getDouble(10), within(row.getDouble(11)));
     }
 
-    @ParameterizedTest(name = "{0}, {9}, {13}")
-    @CsvFileSource(resources = "/published/series-shelf.csv", useHeadersInDisplayName = true)
+    /** Every material, support and load for which the largest sag by finite elements is known. */
+    @ParameterizedTest(name = "{0}")
+    @CsvFileSource(resources = "/published/series-shelf-largest.csv", useHeadersInDisplayName = true)
     void theModelFactorCoversTheLargestSagOfFiniteElements(ArgumentsAccessor row) {
-        String quantity = row.getString(9);
-        if (quantity.equals("max")) {
-            for (int degree : new int[] {1, 2, 4}) {
-                // a bracket behind a straight section is outside of what the factor is for
-                if (degree == 4 || !row.getString(7).contains("bracket")) {
-                    Row shelf = Row.of(row, degree);
-                    assertThat(shelf.shelf.modelFactor() * shelf.quantity("max"))
-                            .as("degree " + degree)
-                            .isGreaterThanOrEqualTo(row.getDouble(10));
-                }
-            }
-        } else {
-            assertThat(quantity)
-                    .isIn(
-                            "front",
-                            "mid",
-                            "back",
-                            "sig",
-                            "front without shear",
-                            "mid without shear",
-                            "back without shear");
+        for (int degree : new int[] {1, 2, 4}) {
+            Row shelf = Row.of(row, degree);
+            assertThat(shelf.shelf.modelFactor() * shelf.quantity("max"))
+                    .as("degree " + degree)
+                    .isGreaterThanOrEqualTo(row.getDouble(10))
+                    .isLessThanOrEqualTo(1.3 * row.getDouble(10));
         }
     }
 
@@ -267,8 +253,8 @@ class SeriesShelfTest {
     void stripsAndTheirFlangeAreStressed() {
         ShelfBoard b = boardOf("wood", 0.89, 0.28, 0.019);
         EdgeStrip strip = woodStrip(EdgeStrip.Edge.FRONT, 0.019, 0.038, 0.019);
-        ShelfResponse r = SeriesShelf.of(b, List.of(strip), ShelfSupports.endCleats(), 4)
-                .solve(List.of(uniform(b, 1500)));
+        ShelfResponse r =
+                SeriesShelf.of(b, List.of(strip), ShelfSupports.endCleats(), 4).solve(List.of(uniform(b, 1500)));
         assertThat(r.largestStripStress(strip).value()).isCloseTo(2.987 * MPA, within(0.05 * MPA));
         // the back, without a strip, is the most stressed place of the board: more than its mean as a beam
         assertThat(r.largestBoardStress().y()).isEqualTo(0.28);

@@ -69,27 +69,6 @@ class UniformLoadTest {
         assertThat(SemiRigidEnds.turningStiffness(f, span, E, I)).isCloseTo(beta * E * I, within(1e-9 * beta * E * I));
     }
 
-    @ParameterizedTest(name = "{0}, {4}")
-    @CsvFileSource(resources = "/published/bending-closed-forms.csv", useHeadersInDisplayName = true)
-    void singleFigures(String row, double expected, double tolerance, String unit, String source, String basis) {
-        double found = switch (row) {
-            case "shear area of a rectangle by its area" ->
-                RectangularSection.shearArea(0.3, 0.02) / RectangularSection.area(0.3, 0.02);
-            case "chord shortening by sag squared over span" -> UniformLoad.chordShortening(1, 1);
-            case "shear sag by bending sag at depth to span 1 to 14 and E/G 16" -> {
-                double i = RectangularSection.secondMoment(0.05, 0.05);
-                double bent = BeamCoefficients.CENTRE_SIMPLE.deflection(1, 0.7, E, i);
-                double both = BeamCoefficients.CENTRE_SIMPLE.deflection(
-                        1, 0.7, E, i, E / 16, RectangularSection.shearArea(0.05, 0.05));
-                yield (both - bent) / bent;
-            }
-            case "MDF shelf 800 x 300 x 18 under 20 kg" ->
-                UniformLoad.deflection(20 * 9.81 / 0.8, 0.8, 2.5e9, RectangularSection.secondMoment(0.3, 0.018));
-            default -> throw new AssertionError(row);
-        };
-        assertThat(found).as(unit + ", " + source + ", " + basis).isCloseTo(expected, within(tolerance));
-    }
-
     @Property
     void doublingTheSpanSagsSixteenTimes(
             @ForAll @DoubleRange(min = 1, max = 2000) double w,

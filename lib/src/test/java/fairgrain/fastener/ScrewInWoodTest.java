@@ -67,6 +67,8 @@ class ScrewInWoodTest {
         assertThat(HeadPullThrough.isInStatedRange(0.233 * Inches.M, least)).isFalse();
         assertThat(HeadPullThrough.isInStatedRange(0.501 * Inches.M, most)).isFalse();
         assertThat(HeadPullThrough.isInStatedRange(0.4 * Inches.M, 0.006)).isFalse();
+        assertThat(HeadPullThrough.isInStatedRange(0.4 * Inches.M, least - 2e-6))
+                .isFalse();
         assertThat(HeadPullThrough.isInStatedRange(0.4 * Inches.M, 0.0383)).isFalse();
     }
 
@@ -283,11 +285,24 @@ class ScrewInWoodTest {
         PilotHole.Hole soft = PilotHole.lagScrewThread(0.42, 0.00635);
         PilotHole.Hole middling = PilotHole.lagScrewThread(0.55, 0.00635);
         PilotHole.Hole dense = PilotHole.lagScrewThread(0.67, 0.00635);
-        assertThat(soft.least()).isLessThan(middling.least());
-        assertThat(middling.least()).isLessThan(dense.least());
+        assertThat(soft.least()).isCloseTo(0.40 * 0.00635, within(1e-12));
+        assertThat(middling.least()).isCloseTo(0.60 * 0.00635, within(1e-12));
+        assertThat(dense.least()).isCloseTo(0.65 * 0.00635, within(1e-12));
+        assertThat(PilotHole.lagScrewThread(0.6, 0.00635)).isEqualTo(middling);
+        assertThat(PilotHole.lagScrewThread(0.5, 0.00635)).isEqualTo(soft);
         assertThat(soft.most()).isCloseTo(0.7 * 0.00635, within(1e-12));
         assertThat(middling.most()).isCloseTo(0.75 * 0.00635, within(1e-12));
         assertThat(dense.most()).isCloseTo(0.85 * 0.00635, within(1e-12));
+    }
+
+    @Test
+    void theDivisorsOfBoardAreTheRoundedOnes() {
+        assertThat(PanelScrew.PARTICLEBOARD_STANDING).isEqualTo(10);
+        assertThat(PanelScrew.MDF_STANDING).isEqualTo(15);
+        assertThat(PanelScrew.PARTICLEBOARD_LONG_TERM).isEqualTo(6.5);
+        assertThat(PanelScrew.MDF_LONG_TERM).isEqualTo(7.3);
+        assertThat(PanelScrew.PARTICLEBOARD_DAMP).isEqualTo(1.5);
+        assertThat(PanelScrew.PLYWOOD).isEqualTo(5.5);
     }
 
     @Test

@@ -3,6 +3,7 @@ package fairgrain.fastener;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -11,6 +12,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
+import org.junit.jupiter.api.Test;
 
 class YieldLimitPropertyTest {
     private static final double ROUNDING = 1e-12;
@@ -160,5 +162,19 @@ class YieldLimitPropertyTest {
         }
         assertThat(z.least()).isEqualTo(z.in(z.governing()));
         assertThat(z.least()).isLessThan(YieldLimit.acrossGap(screw, gap).least());
+    }
+
+    @Test
+    void ofEqualModesTheFirstGoverns() {
+        assertThat(new ModeLoads(3, 2, 2, 5, 2, 4).governing()).isEqualTo(YieldMode.IS);
+        assertThat(new ModeLoads(3, 3, 3, 3, 3, 3).governing()).isEqualTo(YieldMode.IM);
+    }
+
+    @Test
+    void theModesGoByTheCodesNames() {
+        assertThat(Arrays.stream(YieldMode.values()).map(YieldMode::label))
+                .containsExactly("Im", "Is", "II", "IIIm", "IIIs", "IV");
+        assertThat(YieldMode.IIIS.words())
+                .isEqualTo("the screw bends in the member in the wall and crushes the one under the head");
     }
 }

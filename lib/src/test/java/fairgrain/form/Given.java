@@ -2,6 +2,7 @@ package fairgrain.form;
 
 import fairgrain.quantity.ShopRule;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** Input for the tests: each key stands on a line of its own, from line 1 on, as if it came from lakeside.yaml. */
@@ -21,6 +22,11 @@ final class Given {
 
     static Object[] in(Object... keysAndValues) {
         return keysAndValues;
+    }
+
+    /** A list of blocks. */
+    static List<Object> blocks(Object[]... blocks) {
+        return List.<Object>copyOf(Arrays.asList(blocks));
     }
 
     static Reading inInches() {

@@ -1,0 +1,247 @@
+package fairgrain.program;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The program as a maker meets it. */
+class ProgramTest {
+    private static final Path DESIGNS = Path.of("designs");
+
+    @TempDir
+    Path folder;
+
+    private record Ran(int exit, String out, String err) {}
+
+    private static Ran run(String input, String... args) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int exit = Fairgrain.run(
+                args,
+                new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)),
+                new PrintStream(out, true, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8));
+        return new Ran(exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    private Ran review(String yaml) throws IOException {
+        Path file = Files.writeString(folder.resolve("d.yaml"), yaml);
+        Ran ran = run("", "review", file.toString());
+        return new Ran(ran.exit, ran.out, ran.err.replace(file.toString(), "d.yaml"));
+    }
+
+    @Test
+    void theLakesideCupboardHolds() {
+        Ran ran =
+                run("", "review", DESIGNS.resolve("lakeside-book-cupboard.yaml").toString());
+        assertThat(ran.err).isEmpty();
+        assertThat(ran.exit).isEqualTo(Exit.HOLDS);
+        assertThat(ran.out)
+                .startsWith("LAKESIDE BOOK CUPBOARD ... HOLDS\n")
+                .contains("door, panel: how wide to cut it ... HOLDS")
+                .contains("shelf: will it sag ... HOLDS")
+                .contains("cabinet on the wall: do these screws hold in these studs ... HOLDS")
+                .contains("CAUTION Follow local codes")
+                .contains("CAUTION Fix to studs")
+                .contains("Where the numbers come from");
+        assertThat(ran.out.lines()).allMatch(line -> line.length() <= 80);
+    }
+
+    @Test
+    void everyNumberedSourceIsListed() {
+        Ran ran =
+                run("", "review", DESIGNS.resolve("lakeside-book-cupboard.yaml").toString());
+        assertThat(ran.out).contains("\n  [1] ").contains("Wood Handbook");
+    }
+
+    @Test
+    void aFileOfOneDoorAloneIsComplete() throws IOException {
+        Ran ran = review(DOOR);
+        assertThat(ran.err).isEmpty();
+        assertThat(ran.out)
+                .contains("door, panel: how wide to cut it")
+                .contains("cutting taken as unknown: both ends of the year are tried, and the worse governs")
+                .contains("place taken as")
+                .contains("Tell me to judge more")
+                .contains("the wall: enter 'case' and 'wall' to have the hanging judged");
+    }
+
+    private static final String DOOR = """
+        name: One door
+        units: inches
+        doors:
+          - name: door
+            stiles: {wood: white oak, width: 2 1/4, thickness: 7/8, length: 30}
+            rails:  {wood: white oak, width: 2 1/4, thickness: 7/8, between stiles: 10 3/4}
+            groove: {depth: 7/16, width: 1/4}
+            panel:  {wood: white oak, sawn: flat, thickness: 1/2, pinned at centre: yes}
+        """;
+
+    @Test
+    void aWallWithoutWordOnItsBoardIsNotJudgedAndSaysWhatToDo() throws IOException {
+        String sample = Files.readString(DESIGNS.resolve("lakeside-book-cupboard.yaml"));
+        Ran ran = review(sample.replaceAll("(?m)^  wall board:.*$", ""));
+        assertThat(ran.exit).isEqualTo(Exit.NOT_JUDGED);
+        assertThat(ran.out)
+                .contains("do these screws hold in these studs ... NOT JUDGED")
+                .contains("what lies between rail and stud: bore a pilot hole")
+                .contains("CAUTION Fix to studs");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"stud", "studs at", "screw", "screw length", "screws in each stud", "screws above lower edge", "rail"})
+    void nothingThatHoldsTheCabinetIsAssumed(String key) throws IOException {
+        String sample = Files.readString(DESIGNS.resolve("lakeside-book-cupboard.yaml"));
+        Ran ran = review(sample.replaceAll("(?m)^  " + key + ":.*$", ""));
+        assertThat(ran.exit).isEqualTo(Exit.NOT_JUDGED);
+        assertThat(ran.out).contains("do these screws hold in these studs ... NOT JUDGED");
+    }
+
+    @Test
+    void aBoardBehindTheRailIsCountedAndItsPriceSaid() throws IOException {
+        String sample = Files.readString(DESIGNS.resolve("lakeside-book-cupboard.yaml"));
+        Ran ran = review(sample.replaceAll("(?m)^  wall board:.*$", "  wall board: 5/8"));
+        assertThat(ran.exit).isEqualTo(Exit.FAILS);
+        assertThat(ran.out)
+                .contains("... FAILS")
+                .contains("Any one of these mends it")
+                .contains("CAUTION");
+    }
+
+    @Test
+    void allErrorsOfAFileComeAtOnceWithTheirPlaces() throws IOException {
+        Ran ran = review("""
+            name: Bad on purpose
+            units: inches
+            doors:
+              - name: door
+                stiles: {wood: maple, width: 2 1/4, thicknes: 7/8, length: 30}
+                rails:  {wood: white oak, width: 4/4, thickness: 7/8, between stiles: 10 lb}
+                groove: {depth: 3, width: 1/4}
+                panel:  {wood: white oke, sawn: sideways, thickness: 1/2}
+            """);
+        assertThat(ran.exit).isEqualTo(Exit.WRONG);
+        assertThat(ran.out).isEmpty();
+        assertThat(ran.err)
+                .contains("d.yaml:5:20: door: stiles wood: 'maple' could be ")
+                .contains("'thicknes' is not a key of stiles; did you mean 'thickness'?")
+                .contains("'4/4' is a name, not a size")
+                .contains("has no unit 'lb'")
+                .contains("groove depth must be from 5/64 to 1 9/16 in, but was '3'")
+                .contains("'white oke' is not known; did you mean")
+                .contains("must be flat, rift, quarter, unknown or an angle such as 60 degrees, but was 'sideways'")
+                .contains("Nothing was reckoned: mend the ");
+        assertThat(ran.err.lines().filter(line -> line.startsWith("d.yaml:"))).hasSize(7);
+    }
+
+    @Test
+    void aMissingFileIsSaidPlainly() {
+        Ran ran = run("", "review", "no-such-file.yaml");
+        assertThat(ran.exit).isEqualTo(Exit.WRONG);
+        assertThat(ran.err).contains("no-such-file.yaml");
+    }
+
+    @Test
+    void anUnknownCommandEndsWithTwo() {
+        assertThat(run("", "revew", "x").exit).isEqualTo(Exit.WRONG);
+        assertThat(run("").exit).isEqualTo(Exit.WRONG);
+    }
+
+    @Test
+    void helpSaysWhatTheExitCodesMean() {
+        Ran ran = run("", "--help");
+        assertThat(ran.exit).isZero();
+        assertThat(ran.out)
+                .contains("Exit codes")
+                .contains("review")
+                .contains("panel")
+                .contains("woods");
+    }
+
+    @Test
+    void thePanelQuestionsEndInAnAnswerAndADesignFileThatReviewsTheSame() throws IOException {
+        Path saved = folder.resolve("saved.yaml");
+        String answers = String.join(
+                "\n",
+                "inches",
+                "cherry",
+                "flat",
+                "11",
+                "3/8",
+                "",
+                "1/2",
+                "yes",
+                "weekend cabin",
+                "9 %",
+                saved.toString(),
+                "");
+        Ran ran = run(answers, "panel");
+        assertThat(ran.out)
+                .contains("panel, how wide to cut it: ")
+                .contains("cut it across the grain: ")
+                .contains("Saved");
+        Ran again = run("", "review", saved.toString());
+        assertThat(again.exit).isEqualTo(ran.exit);
+        String width = ran.out
+                .lines()
+                .filter(line -> line.contains("cut it across the grain"))
+                .findFirst()
+                .orElseThrow()
+                .replaceAll(".*: ", "");
+        assertThat(again.out).contains("cut it across the grain ............................. " + width);
+    }
+
+    @Test
+    void aWrongAnswerIsAskedAgainInTheWordsOfTheDesignFile() {
+        String answers =
+                String.join("\n", "inches", "maple", "sugar maple", "flat", "11", "3/8", "", "", "", "", "", "", "");
+        Ran ran = run(answers, "panel");
+        assertThat(ran.out).contains("'maple' could be ");
+        assertThat(ran.exit).isIn(Exit.HOLDS, Exit.FAILS, Exit.NOT_JUDGED);
+    }
+
+    @Test
+    void thePanelQuestionsEndCleanlyWhenTheInputDoes() {
+        assertThat(run("inches\n", "panel").exit).isEqualTo(Exit.WRONG);
+    }
+
+    @Test
+    void aWoodIsShownWithItsSources() {
+        Ran ran = run("", "woods", "black", "walnut");
+        assertThat(ran.exit).isZero();
+        assertThat(ran.out).contains("Juglans nigra").contains("7.8 % flatsawn").contains("gtr190");
+    }
+
+    @Test
+    void aNameThatMeansSeveralWoodsAnswersWithTheList() {
+        Ran ran = run("", "woods", "maple");
+        assertThat(ran.exit).isZero();
+        assertThat(ran.out).contains("sugar maple").contains("red maple");
+        assertThat(run("", "woods", "wallnut").err).contains("No wood is called 'wallnut'. Did you mean ");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "lakeside-book-cupboard.yaml",
+        "mountain-spice-cupboard.yaml",
+        "coast-display-shelf.yaml",
+        "one-door.yaml"
+    })
+    void everySampleDesignIsReadAndJudged(String name) {
+        Ran ran = run("", "review", DESIGNS.resolve(name).toString());
+        assertThat(ran.err).isEmpty();
+        assertThat(ran.exit).isIn(List.of(Exit.HOLDS, Exit.FAILS, Exit.NOT_JUDGED));
+        assertThat(ran.out.lines()).allMatch(line -> line.length() <= 80);
+    }
+}
