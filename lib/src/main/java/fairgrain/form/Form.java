@@ -294,7 +294,7 @@ public abstract class Form<T> implements Kind<T> {
 
     @Override
     public final String says() {
-        return "a " + name + " block";
+        return ("aeiou".indexOf(name.charAt(0)) < 0 ? "a " : "an ") + name + " block";
     }
 
     /** Points to its definition; {@link #jsonSchema()} writes the whole. */

@@ -28,11 +28,15 @@ class KindsTest {
     private static final Limits WIDE = new Limits("number", 0, 1000, "");
 
     private static <V> V good(Kind<V> kind, String text) {
+        return good(kind, scalar(text));
+    }
+
+    private static <V> V good(Kind<V> kind, Node node) {
         Reading in = Given.inInches();
-        V value = kind.read(scalar(text), in);
+        V value = kind.read(node, in);
         assertThat(in.problems()).isEmpty();
         if (value == null) {
-            throw new AssertionError("refused without a word: " + text);
+            throw new AssertionError("refused without a word: " + node);
         }
         return value;
     }
@@ -284,6 +288,19 @@ class KindsTest {
         });
         assertThat(good(kind, "inches")).isEqualTo(UnitSystem.INCHES);
         assertThat(wrong(kind, "mm")).isEqualTo("size must be inches, for once, but was 'mm'");
+    }
+
+    @Test
+    void aBlockIsSaidWithItsArticle() {
+        assertThat(new PanelForm().says()).isEqualTo("a panel block");
+        Form<String> offcut = new Form<>("offcut", "A piece cut off.") {
+            @Override
+            protected String build(Entries entries) {
+                return entries.at();
+            }
+        };
+        assertThat(offcut.says()).isEqualTo("an offcut block");
+        assertThat(good(offcut.to(String::strip), block())).isEqualTo("lakeside.yaml:1:1");
     }
 
     @Test
