@@ -65,7 +65,7 @@ class FormulaDocsTest {
     }
 
     private static boolean says(String docs, String tag) {
-        return Pattern.compile(tag + "\\b[^@]*\\[[^\\]]+\\]", Pattern.DOTALL)
+        return Pattern.compile(tag + "\\b(?:(?!\\* @).)*\\[[^\\]]+\\]", Pattern.DOTALL)
                 .matcher(docs)
                 .find();
     }
