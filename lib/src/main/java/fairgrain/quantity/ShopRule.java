@@ -19,7 +19,7 @@ public record ShopRule(UnitSystem system, Length step) {
 
     private static final double A_HAIR = 1e-6; // of a step: what stands on a mark but for rounding stays on it
     private static final int FINEST = 64;
-    private static final double HALF_A_THOUSANDTH = 0.0005; // in
+    private static final double HALF_A_THOUSANDTH = 0.0005 + 1e-9; // in, and a hair
 
     public ShopRule {
         Require.between("shop step", step.metres(), 1e-5, 0.1, "m");
@@ -74,7 +74,7 @@ public record ShopRule(UnitSystem system, Length step) {
     private static String inches(double value) {
         double marks = value * FINEST;
         double thousandths = Math.rint(value * 1000) / 1000;
-        boolean onMark = Math.abs(thousandths - Math.rint(marks) / FINEST) < HALF_A_THOUSANDTH;
+        boolean onMark = Math.abs(thousandths - Math.rint(marks) / FINEST) <= HALF_A_THOUSANDTH;
         if (!onMark && Math.abs(value) < 1) {
             return rounded(thousandths, 3) + " in";
         }
