@@ -43,8 +43,8 @@ final class HangingWords {
                         "do these screws hold in these studs",
                         Words.of(
                                 "With heavy contents it weighs {} and pulls away from the wall with {} at the screws;"
-                                    + " the hardest worked screw, at {} from the left end, carries {} along the wall"
-                                    + " and {} out of it and uses {} of what it may carry for good.",
+                                        + " the hardest worked screw, at {} from the left end, carries {} along the wall"
+                                        + " and {} out of it and uses {} of what it may carry for good.",
                                 new Mass(hanging.hung().mass(1)),
                                 heavy.pull(),
                                 worst.stud(),
@@ -58,8 +58,8 @@ final class HangingWords {
                 .note(strength(hold))
                 .note(
                         "Safety in these figures: a load that stays counts 0.9; the lateral value stands at 1/{} of"
-                            + " yielding, the thread at 1/{} of its average strength, both with the load staying. No"
-                            + " extra factor is added.",
+                                + " yielding, the thread at 1/{} of its average strength, both with the load staying. No"
+                                + " extra factor is added.",
                         Amount.ratio(YieldMargin.atPermanentLoad(YIELD_DIVISOR)),
                         Amount.ratio(YieldMargin.atPermanentLoad(
                                 screw.lag() ? YieldMargin.LAG_SCREW : YieldMargin.WOOD_SCREW)))
