@@ -204,8 +204,8 @@ class ProgramTest {
 
     @Test
     void aWrongAnswerIsAskedAgainInTheWordsOfTheDesignFile() {
-        String answers =
-                String.join("\n", "inches", "maple", "sugar maple", "flat", "11", "3/8", "", "", "", "", "", "", "");
+        String answers = String.join(
+                "\n", List.of("inches", "maple", "sugar maple", "flat", "11", "3/8", "", "", "", "", "", "", ""));
         Ran ran = run(answers, "panel");
         assertThat(ran.out).contains("'maple' could be ");
         assertThat(ran.exit).isIn(Exit.HOLDS, Exit.FAILS, Exit.NOT_JUDGED);
