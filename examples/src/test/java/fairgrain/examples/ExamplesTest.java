@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,8 +31,7 @@ class ExamplesTest {
     @ValueSource(strings = {"PanelGaps", "ShelfOfBooks", "HangingCupboard"})
     void printsWhatTheDocsShow(String program) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        Consumer<PrintStream> run = PROGRAMS.get(program);
-        assertThat(run).isNotNull();
+        Consumer<PrintStream> run = Objects.requireNonNull(PROGRAMS.get(program));
         run.accept(new PrintStream(out, true, StandardCharsets.UTF_8));
         assertThat(out.toString(StandardCharsets.UTF_8).lines().toList()).isEqualTo(shown(program));
     }
