@@ -95,7 +95,8 @@ public record BoardMovement(
     @Override
     public List<Finding> findings() {
         Movement expected = answer();
-        Length leave = in.rule().up(worstSwelling());
+        Length worst = worstSwelling();
+        Length leave = in.rule().up(worst.metres() > 0 ? worst : Length.ZERO);
         Finding.Draft draft = Finding.about(
                         part,
                         "how much does it move",
@@ -105,7 +106,7 @@ public record BoardMovement(
                                 width,
                                 expected.swelling(),
                                 expected.shrinking(),
-                                worstSwelling()),
+                                worst),
                         Evidence.of(SOURCE)
                                 .and(board.shrinkage().evidence())
                                 .and(in.year().evidence())

@@ -5,7 +5,9 @@ import fairgrain.finding.Words;
 import fairgrain.part.Board;
 import fairgrain.part.Groove;
 import fairgrain.part.Opening;
+import fairgrain.part.Panel;
 import fairgrain.part.RingAngle;
+import fairgrain.part.Tongue;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.UnitSystem;
 import java.util.ArrayList;
@@ -27,11 +29,26 @@ final class PanelCures {
                 : alone;
     }
 
+    /** A tongue long enough that its shoulder clears the frame, where that alone mends it. */
+    static List<Remedy> longerTongue(PanelFit fit) {
+        Tongue tongue = fit.panel().tongue();
+        if (tongue == null || fit.holds()) {
+            return List.of();
+        }
+        Panel panel = fit.panel();
+        Length length = fit.in().rule().up(fit.opening().groove().depth().plus(PanelWords.SHOULDER_CLEAR));
+        PanelFit then = fit.panel(new Panel(panel.board(), new Tongue(tongue.thickness(), length), panel.pinned()));
+        return length.compareTo(tongue.length()) > 0 && then.holds()
+                ? List.of(new Remedy(Words.of("Cut the tongue {} long, from its edge to the shoulder.", length), then))
+                : List.of();
+    }
+
     private static List<Remedy> oneByOne(PanelFit uncut, String before) {
         List<Remedy> cures = new ArrayList<>();
         if (!uncut.panel().pinned()) {
             new PanelWidth(pinned(uncut))
                     .cut()
+                    .filter(PanelFit::holds)
                     .ifPresent(fit -> cures.add(new Remedy(
                             Words.of(
                                     before + "Pin it at the centre of its top and bottom edge and cut it {} wide.",
@@ -50,6 +67,7 @@ final class PanelCures {
             Board quartersawn = new Board(board.wood(), board.shrinkage(), RingAngle.QUARTERSAWN, board.thickness());
             new PanelWidth(uncut.panel(uncut.panel().board(quartersawn)))
                     .cut()
+                    .filter(PanelFit::holds)
                     .ifPresent(fit -> cures.add(new Remedy(
                             Words.of(before + "Use quartersawn stock and cut the panel {} wide.", fit.width()), fit)));
         }
@@ -76,7 +94,7 @@ final class PanelCures {
         double next = Math.floor(groove.depth().metres() / step.metres() + 1e-6) + 1;
         for (double n = next; n * step.metres() <= DEEPEST.metres(); n++) {
             Opening deeper = uncut.opening().groove(new Groove(step.times(n), groove.width()));
-            Optional<PanelFit> fit = new PanelWidth(uncut.opening(deeper)).cut();
+            Optional<PanelFit> fit = new PanelWidth(uncut.opening(deeper)).cut().filter(PanelFit::holds);
             if (fit.isPresent()) {
                 return fit;
             }
@@ -87,7 +105,9 @@ final class PanelCures {
     private static Optional<PanelFit> divided(PanelFit uncut) {
         Length half = uncut.opening().across().minus(muntin(uncut)).times(0.5);
         return Opening.ACROSS.allow(half.metres())
-                ? new PanelWidth(uncut.opening(uncut.opening().across(half))).cut()
+                ? new PanelWidth(uncut.opening(uncut.opening().across(half)))
+                        .cut()
+                        .filter(PanelFit::holds)
                 : Optional.empty();
     }
 

@@ -9,6 +9,7 @@ import fairgrain.finding.Evidence;
 import fairgrain.finding.Finding;
 import fairgrain.finding.Model;
 import fairgrain.finding.Question;
+import fairgrain.finding.Reliability;
 import fairgrain.finding.Spread;
 import fairgrain.part.Board;
 import fairgrain.part.Opening;
@@ -168,6 +169,11 @@ public record PanelFit(String part, Panel panel, Opening opening, Length wanted,
     @Override
     public List<Finding> findings() {
         return List.of(new PanelWords(this).asCut());
+    }
+
+    boolean holds() {
+        return Reliability.outcomes(this, in.deviations()).stream()
+                .allMatch(o -> o.planned().holds());
     }
 
     /** The same panel, cut another width. */

@@ -6,6 +6,7 @@ import fairgrain.finding.Model;
 import fairgrain.finding.Question;
 import fairgrain.finding.Reliability;
 import fairgrain.finding.Spread;
+import fairgrain.part.Board;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.Window;
 import java.util.List;
@@ -27,10 +28,11 @@ public record PanelWidth(PanelFit uncut) implements Question<PanelFit.Fit> {
     public Window window() {
         double across = uncut.opening().across().metres();
         double room = across + 2 * uncut.opening().groove().depth().metres();
+        double most = Math.min(room * 2, Board.WIDTH.most());
         BrentSolver solver = new BrentSolver(ACCURACY);
         return new Window(
-                new Length(solver.solve(MOST_TRIES, w -> plannedMargin(w, SLIPPING), across / 2, room * 2)),
-                new Length(solver.solve(MOST_TRIES, w -> plannedMargin(w, BOTTOMING), across / 2, room * 2)));
+                new Length(solver.solve(MOST_TRIES, w -> plannedMargin(w, SLIPPING), across / 2, most)),
+                new Length(solver.solve(MOST_TRIES, w -> plannedMargin(w, BOTTOMING), across / 2, most)));
     }
 
     private double plannedMargin(double width, int check) {

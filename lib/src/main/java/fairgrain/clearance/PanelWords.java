@@ -29,7 +29,7 @@ final class PanelWords {
 
     private static final Length SLIP = Length.mm(0.15); // between tongue and groove after finish, at the damp end
     private static final Length AT_EACH_END = Length.inches(1 / 16.0);
-    private static final Length SHOULDER_CLEAR = Length.mm(1); // between shoulder and frame at the damp end
+    static final Length SHOULDER_CLEAR = Length.mm(1); // between shoulder and frame at the damp end
 
     private final PanelFit fit;
     private final PanelFit.Fit expected;
@@ -44,8 +44,9 @@ final class PanelWords {
     /** The panel is still to be cut. */
     Finding planned(PanelWidth plan) {
         Window window = plan.window();
+        boolean none = !window.contains(fit.width()); // it may be so narrow that no mark of the rule lies in it
         Length gap = rule().down(expected.room().minus(fit.width()).times(0.5));
-        Words why = window.isEmpty()
+        Words why = none
                 ? Words.of(
                         "No width will do: it would have to be at least {} to stay in the groove at the dry end and at"
                                 + " most {} not to bottom out at the damp end.",
@@ -58,16 +59,14 @@ final class PanelWords {
                         rule().down(window.most()),
                         fit.wanted());
         Finding.Draft draft = Finding.about(fit.part(), "how wide to cut it", why, fit.evidence());
-        if (!window.isEmpty()) {
+        if (!none) {
             draft.size("cut it across the grain", fit.width());
             lengthToCut().ifPresent(length -> draft.size("cut it along the grain", length));
             draft.size("gap to leave at each side that day", gap);
         }
         draft.outcomes(outcomes);
         tongueSizes(draft);
-        if (window.isEmpty()) {
-            draft.remedies(PanelCures.of(plan.uncut()));
-        }
+        draft.remedies(none ? PanelCures.of(plan.uncut()) : PanelCures.longerTongue(fit));
         expectedWidths(draft);
         heldOrFree(draft, plan);
         knowingWouldWin(draft, plan);
@@ -80,7 +79,10 @@ final class PanelWords {
         Outcome slipping = outcomes.get(1);
         Length tooWide = new Length(-bottoming.planned().margin());
         Words why = bottoming.planned().holds() && slipping.planned().holds()
-                ? Words.of("As cut it stays free in its grooves and stays in them all year.")
+                ? outcomes.stream().allMatch(o -> o.planned().holds())
+                        ? Words.of("As cut it stays free in its grooves and stays in them all year.")
+                        : Words.of("As cut it stays in its grooves, but its shoulder may press on the frame at the damp"
+                                + " end.")
                 : bottoming.planned().holds()
                         ? Words.of(
                                 "As cut it may draw out of its groove at the dry end: {} of hold is left where {} is"
@@ -96,10 +98,10 @@ final class PanelWords {
                 rule().down(expected.room().minus(fit.width()).times(0.5)));
         if (!bottoming.planned().holds()) {
             draft.size("plane off in all, half from each edge", rule().up(tooWide));
-            draft.note(
+            noteMoisture(
+                    draft,
                     "It touches the groove floors at about {} moisture content.",
-                    MoistureContent.percent(
-                            100 * moistureAtWidth(expected.room().metres())));
+                    expected.room().metres());
         }
         if (!slipping.planned().holds()) {
             double out = fit.panel().pinned()
@@ -108,17 +110,17 @@ final class PanelWords {
                             .across()
                             .plus(fit.opening().groove().depth())
                             .metres();
-            double at = moistureAtWidth(out);
-            if (at > 0) {
-                draft.note("It slips out of a groove at about {} moisture content.", MoistureContent.percent(100 * at));
-            }
+            noteMoisture(draft, "It slips out of a groove at about {} moisture content.", out);
         }
         draft.outcomes(outcomes);
         tongueSizes(draft);
         expectedWidths(draft);
-        if (!bottoming.planned().holds() || !slipping.planned().holds()) {
+        if (bottoming.planned().holds() && slipping.planned().holds()) {
+            draft.remedies(PanelCures.longerTongue(fit));
+        } else {
             new PanelWidth(fit)
                     .cut()
+                    .filter(PanelFit::holds)
                     .filter(good -> good.width().compareTo(fit.width()) <= 0)
                     .ifPresent(good -> draft.remedies(List.of(new Remedy(
                             Words.of(
@@ -218,7 +220,7 @@ final class PanelWords {
         String now = fit.panel().pinned()
                 ? "It is pinned at its centre, top and bottom; free to slide, "
                 : "It is free to slide from side to side; pinned at its centre, ";
-        if (window.isEmpty()) {
+        if (!window.contains(rule().nearest(window.middle()))) {
             draft.note(now + "no width would do.");
         } else {
             draft.note(now + "anything from {} to {} would do.", rule().up(window.least()), rule().down(window.most()));
@@ -244,14 +246,25 @@ final class PanelWords {
                                 - now.most().minus(now.least()).metres())));
     }
 
-    /** The moisture at which the panel is so wide; 0 where it never is. */
-    private double moistureAtWidth(double target) {
+    /** Nothing where the panel is never so wide, bone dry nor green. */
+    private void noteMoisture(Finding.Draft draft, String sentence, double width) {
+        double green = fit.panel().board().shrinkage().start();
+        if (widthAt(0) < width && width < widthAt(green)) {
+            draft.note(sentence, MoistureContent.percent(100 * moistureAtWidth(width, green)));
+        }
+    }
+
+    private double widthAt(double moisture) {
         double day = fit.in().day().estimate().expected();
+        return fit.width().metres() * fit.panel().board().widthRatio(day, moisture, 0, 1);
+    }
+
+    private double moistureAtWidth(double target, double green) {
         double low = 0;
-        double high = fit.panel().board().shrinkage().start();
+        double high = green;
         for (int i = 0; i < 50; i++) {
             double middle = (low + high) / 2;
-            if (fit.width().metres() * fit.panel().board().widthRatio(day, middle, 0, 1) < target) {
+            if (widthAt(middle) < target) {
                 low = middle;
             } else {
                 high = middle;

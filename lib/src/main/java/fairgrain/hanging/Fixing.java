@@ -35,7 +35,7 @@ public record Fixing(
         LENGTH.check(length);
         HEIGHT.check(height);
         RAIL.check(railThickness);
-        new Limits("screws in each stud", 1, 12, "").check(perStud);
+        new Limits("screws in each stud", 1, 12, "screws").check(perStud);
         studs = studs.stream().sorted().toList();
         if (studs.isEmpty() || studs.stream().distinct().count() < studs.size()) {
             throw new IllegalArgumentException("the studs must stand at places of their own, at least one");

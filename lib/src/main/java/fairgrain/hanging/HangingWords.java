@@ -86,11 +86,11 @@ final class HangingWords {
         } else {
             draft.note("The pull of the head is for round heads or washers, not for countersunk ones.");
         }
-        if (hold.depth().compareTo(DEEPEST_UNSEEN) > 0) {
+        if (hold.point().compareTo(DEEPEST_UNSEEN) > 0) {
             draft.note(
                     "The points reach {} into the studs, deeper than cables are kept from: make sure that none run"
                             + " there.",
-                    hold.depth());
+                    hold.point());
         }
         if (hanging.gap().metres() > 0 && !hanging.holds()) {
             draft.note(

@@ -16,7 +16,8 @@ import fairgrain.quantity.Length;
 /**
  * What one screw through a rail into a stud can carry for good.
  *
- * @param depth how deep it reaches into the stud, tip included
+ * @param depth how deep it bears in the stud: a wood screw with its tip, a lag screw without
+ * @param point how deep its point reaches into the stud
  * @param leastDepth the least that a sideways value may be used for
  * @param lateral sideways, load that stays, the gap counted [N]
  * @param ungapped the same, were the rail straight on the stud [N]
@@ -26,6 +27,7 @@ import fairgrain.quantity.Length;
  */
 record ScrewHold(
         Length depth,
+        Length point,
         Length leastDepth,
         double lateral,
         double ungapped,
@@ -47,11 +49,12 @@ record ScrewHold(
         double depth = screw.lag()
                 ? Penetration.lagScrewBearing(length, rail, g, studDepth, tip)
                 : Penetration.depth(length, rail, g, studDepth);
+        Length point = new Length(Penetration.depth(length, rail, g, studDepth));
         double least = (screw.lag() ? Penetration.LAG_SCREW_LEAST : Penetration.WOOD_SCREW_LEAST) * d;
         double bearing = screw.lag() ? depth : Penetration.woodScrewBearing(depth, d);
         double thread = threadIn(fixing, g, studDepth);
         if (bearing <= 0 || thread <= 0) {
-            return new ScrewHold(new Length(depth), new Length(least), 0, 0, 0, 0, YieldMode.IM);
+            return new ScrewHold(new Length(depth), point, new Length(least), 0, 0, 0, 0, YieldMode.IM);
         }
         DowelConnection connection = new DowelConnection(
                 bearing,
@@ -67,6 +70,7 @@ record ScrewHold(
                 : ReferenceWithdrawal.woodScrew(stud.specificGravity(), d);
         return new ScrewHold(
                 new Length(depth),
+                point,
                 new Length(least),
                 lateral(gapped.least()),
                 lateral(touching.least()),

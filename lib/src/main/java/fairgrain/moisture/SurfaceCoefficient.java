@@ -10,7 +10,7 @@ import fairgrain.quantity.Require;
  * <p>1/S = 1/S_bare + 1/S_film, S_film = k a_ref (ρ_ref/ρ)
  *
  * <p><b>Source</b> {@code own}, film resistance fitted to moisture-excluding effectiveness. One constant resistance for
- * each finish gives back the handbook's table to 1.5 points (see {@link FinishTest}).
+ * each finish gives back the handbook's table to 1.5 points (see {@link MoistureExclusion}).
  *
  * <p><b>Holds for</b> rooms. a_ref, half the thickness of the test blocks, and their density are from memory, and
  * S_film goes with both. The bare surface hardly matters for a year: still-air theory gives ten times more, drying

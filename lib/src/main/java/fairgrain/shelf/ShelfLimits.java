@@ -21,7 +21,9 @@ public record ShelfLimits(ShelfSag shelf) {
                 ? most
                 : new BrentSolver(ACCURACY).solve(MOST_TRIES, span -> margin(span, true), least, most);
         double step = (inches() ? Length.inches(0.25) : Length.mm(5)).metres();
-        return Optional.of(shelf.span(new Length(Math.floor((root - ACCURACY) / step) * step)))
+        return Optional.of(Math.floor((root - ACCURACY) / step) * step)
+                .filter(ShelfSag.SPAN::allow)
+                .map(span -> shelf.span(new Length(span)))
                 .filter(found -> found.plannedMargin() >= 0);
     }
 
@@ -36,7 +38,9 @@ public record ShelfLimits(ShelfSag shelf) {
                 ? least
                 : new BrentSolver(ACCURACY).solve(MOST_TRIES, thickness -> margin(thickness, false), least, most);
         double step = (inches() ? Length.inches(1 / 16.0) : Length.mm(1)).metres();
-        return Optional.of(shelf.thickness(new Length(Math.ceil((root + ACCURACY) / step) * step)))
+        return Optional.of(Math.ceil((root + ACCURACY) / step) * step)
+                .filter(ShelfSag.THICKNESS::allow)
+                .map(thickness -> shelf.thickness(new Length(thickness)))
                 .filter(found -> found.plannedMargin() >= 0);
     }
 

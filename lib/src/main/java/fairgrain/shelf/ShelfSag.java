@@ -121,12 +121,17 @@ public record ShelfSag(
                     * UniformLoad.deflection(own + contents, l, e, RectangularSection.secondMoment(b, t));
             double later = first * (1 + Math.max(0, creep.expected() + creepSd() * draw.of(CREEP)));
             return new Sag(
-                    new Length(first),
-                    new Length(later),
+                    sag(first),
+                    sag(later),
                     Check.of("sag on the first day, against 1/600 of the span", first, firstLimit, Dimension.LENGTH),
                     Check.of("sag after years, against " + laterWords(), later, laterLimit, Dimension.LENGTH),
                     stress);
         };
+    }
+
+    /** A sag that the formula puts beyond the longest shelf means no more than that it is far too much. */
+    static Length sag(double metres) {
+        return new Length(Math.min(metres, SPAN.most()));
     }
 
     private Optional<Check> stress() {

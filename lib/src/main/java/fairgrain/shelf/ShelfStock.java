@@ -22,7 +22,7 @@ public record ShelfStock(
         double density,
         @Nullable Creep creep,
         Evidence evidence) {
-    public static final Limits ELASTICITY = new Limits("modulus of elasticity", 5e8, 1e11, "Pa");
+    public static final Limits ELASTICITY = new Limits("modulus of elasticity", 1e8, 1e11, "Pa");
     public static final Limits DENSITY = new Limits("density", 50, 3000, "kg/m3");
 
     public ShelfStock {

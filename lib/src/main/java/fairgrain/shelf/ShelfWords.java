@@ -25,8 +25,8 @@ final class ShelfWords {
     Finding finding() {
         ShelfSag.Sag expected = shelf.answer();
         List<Outcome> outcomes = Reliability.outcomes(shelf, shelf.in().deviations());
-        Length worstFirst = new Length(outcomes.get(0).planned().demand());
-        Length worstLater = new Length(outcomes.get(1).planned().demand());
+        Length worstFirst = ShelfSag.sag(outcomes.get(0).planned().demand());
+        Length worstLater = ShelfSag.sag(outcomes.get(1).planned().demand());
         Finding.Draft draft = Finding.about(
                         shelf.part(),
                         "will it sag",

@@ -5,8 +5,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 
 /** The table that ships with the library. */
-final class ShippedWoods {
-    static final Woods WOODS = Woods.read(
+public final class ShippedWoods {
+    public static final Woods WOODS = Woods.read(
             new InputStreamReader(
                     Objects.requireNonNull(Woods.class.getResourceAsStream("/fairgrain/data/woods.csv")),
                     StandardCharsets.UTF_8),
@@ -14,7 +14,7 @@ final class ShippedWoods {
 
     private ShippedWoods() {}
 
-    static Wood wood(String id) {
+    public static Wood wood(String id) {
         return WOODS.all().stream()
                 .filter(each -> each.id().equals(id))
                 .findFirst()

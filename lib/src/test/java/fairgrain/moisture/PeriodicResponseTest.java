@@ -114,6 +114,11 @@ class PeriodicResponseTest {
     }
 
     @Test
+    void aYearIsThatOfTheCalendar() {
+        assertThat(PeriodicResponse.YEAR / PeriodicResponse.DAY).isEqualTo(365.2425);
+    }
+
+    @Test
     void aThinSlabFollowsAsOneLump() {
         // lag a^2/(3 D) + a/S
         double a = 0.0005;

@@ -18,7 +18,7 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * surface resistance fits as well as 0.7 with Bi₀ 3), but k does not depend on the choice. Figures below about 15 % at
  * seven days fix k poorly.
  */
-public final class FinishTest {
+public final class MoistureExclusion {
     public static final Citation SOURCE =
             Citation.of("own", "film resistance fitted to moisture-excluding effectiveness", Basis.DERIVED);
 
@@ -33,7 +33,7 @@ public final class FinishTest {
     private static final double SLOWEST = 1e-9;
     private static final double FASTEST = 1e-2;
 
-    private FinishTest() {}
+    private MoistureExclusion() {}
 
     /**
      * Effectiveness of a film.

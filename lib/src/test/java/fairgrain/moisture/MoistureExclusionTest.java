@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class FinishResistanceTest {
+class MoistureExclusionTest {
     private static final double DAY = 86400;
 
     @ParameterizedTest(name = "{0}, {1}, {8}")
@@ -30,9 +30,9 @@ class FinishResistanceTest {
             String source,
             String basis) {
         double k = filmRatePerDay / DAY;
-        double one = 100 * FinishTest.effectiveness(k, DAY) - after1;
-        double seven = 100 * FinishTest.effectiveness(k, 7 * DAY) - after7;
-        double fourteen = 100 * FinishTest.effectiveness(k, 14 * DAY) - after14;
+        double one = 100 * MoistureExclusion.effectiveness(k, DAY) - after1;
+        double seven = 100 * MoistureExclusion.effectiveness(k, 7 * DAY) - after7;
+        double fourteen = 100 * MoistureExclusion.effectiveness(k, 14 * DAY) - after14;
         double rms = Math.sqrt((one * one + seven * seven + fourteen * fourteen) / 3);
         assertThat(rms)
                 .as(finish + ", coats " + coats + ", " + source + ", " + basis)
@@ -44,15 +44,16 @@ class FinishResistanceTest {
     @CsvSource({"1, 97", "7, 86", "14, 74"})
     void threeCoatsOfTwoPartPolyurethanePaint(int days, double expected) {
         // the model as first reckoned, R* 22.7 and f 0.5 a day, to its whole points
-        assertThat(100 * FinishTest.effectiveness(0.5 / 22.7 / DAY, days * DAY)).isCloseTo(expected, within(0.5));
+        assertThat(100 * MoistureExclusion.effectiveness(0.5 / 22.7 / DAY, days * DAY))
+                .isCloseTo(expected, within(0.5));
     }
 
     @Property(tries = 200)
     void theFilmRateGivesTheEffectivenessBack(
             @ForAll @Scale(9) @DoubleRange(min = 0.001, max = 20) double ratePerDay,
             @ForAll @Scale(9) @DoubleRange(min = 1, max = 30) double days) {
-        double mee = FinishTest.effectiveness(ratePerDay / DAY, days * DAY);
-        assertThat(FinishTest.effectiveness(FinishTest.filmRate(mee, days * DAY), days * DAY))
+        double mee = MoistureExclusion.effectiveness(ratePerDay / DAY, days * DAY);
+        assertThat(MoistureExclusion.effectiveness(MoistureExclusion.filmRate(mee, days * DAY), days * DAY))
                 .isCloseTo(mee, within(1e-9));
     }
 
@@ -61,9 +62,9 @@ class FinishResistanceTest {
             @ForAll @Scale(9) @DoubleRange(min = 0.001, max = 10) double ratePerDay,
             @ForAll @Scale(9) @DoubleRange(min = 1.001, max = 10) double faster,
             @ForAll @Scale(9) @DoubleRange(min = 0.1, max = 60) double days) {
-        double thick = FinishTest.effectiveness(ratePerDay / DAY, days * DAY);
+        double thick = MoistureExclusion.effectiveness(ratePerDay / DAY, days * DAY);
         assertThat(thick).isBetween(0.0, 1.0);
-        assertThat(FinishTest.effectiveness(ratePerDay * faster / DAY, days * DAY))
+        assertThat(MoistureExclusion.effectiveness(ratePerDay * faster / DAY, days * DAY))
                 .isLessThanOrEqualTo(thick);
     }
 
@@ -88,13 +89,13 @@ class FinishResistanceTest {
     @Test
     void refusals() {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> FinishTest.effectiveness(0.0643, 7 * DAY))
+                .isThrownBy(() -> MoistureExclusion.effectiveness(0.0643, 7 * DAY))
                 .withMessage("film rate must be from 1.0E-9 to 0.01 1/s, but was 0.0643");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> FinishTest.effectiveness(0.0643 / DAY, 7))
+                .isThrownBy(() -> MoistureExclusion.effectiveness(0.0643 / DAY, 7))
                 .withMessage("time must be from 3600 to 1.0E8 s, but was 7");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> FinishTest.filmRate(64, 7 * DAY))
+                .isThrownBy(() -> MoistureExclusion.filmRate(64, 7 * DAY))
                 .withMessageStartingWith("effectiveness must be from ")
                 .withMessageEndingWith(" (fraction; 64 % is 0.64), but was 64");
         assertThatIllegalArgumentException()

@@ -1,0 +1,187 @@
+package fairgrain.part;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import fairgrain.finding.Basis;
+import fairgrain.finding.Citation;
+import fairgrain.finding.Evidence;
+import fairgrain.material.ShippedWoods;
+import fairgrain.material.StraightCurve;
+import fairgrain.material.Wood;
+import fairgrain.material.WoodNames;
+import fairgrain.quantity.Estimate;
+import fairgrain.quantity.Length;
+import fairgrain.quantity.RelativeHumidity;
+import fairgrain.quantity.Temperature;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Objects;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class PartTest {
+    private static final Evidence ANY = Evidence.of(Citation.of("own", "a test", Basis.JUDGEMENT));
+
+    private static Board walnut(RingAngle rings) {
+        return Board.of(ShippedWoods.wood("black-walnut"), rings, Length.mm(20));
+    }
+
+    @ParameterizedTest(name = "{0} is {1} degrees")
+    @CsvSource({
+        "flat, 0, 0",
+        "Flat-sawn, 0, 0",
+        "plain sawn, 0, 0",
+        "rift, 45, 8",
+        "riftsawn, 45, 8",
+        "QUARTERSAWN, 78, 7",
+        "unknown, 0, 0",
+        "mixed, 0, 0",
+        "60 degrees, 60, 3",
+        "22.5°, 22.5, 3",
+        "90 deg, 90, 3"
+    })
+    void readsTheRingsInTheWordsOfTheTrade(String typed, double degrees, double sd) {
+        assertThat(RingAngle.read(typed).degrees()).isEqualTo(degrees);
+        assertThat(RingAngle.read(typed).sd()).isEqualTo(sd);
+    }
+
+    @Test
+    void refusesRingsItCannotRead() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> RingAngle.read("sideways"))
+                .withMessage("must be flat, rift, quarter, unknown or an angle such as 60 degrees, but was 'sideways'");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> RingAngle.read("99 degrees"))
+                .withMessage("ring angle must be from 0 to 90 degrees, but was 99");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new RingAngle(Double.NaN, 0, "any"))
+                .withMessage("ring angle must be from 0 to 90 degrees, but was NaN");
+    }
+
+    @Test
+    void ringsNeverTurnPastEitherDirection() {
+        assertThat(RingAngle.QUARTERSAWN.radians(5)).isEqualTo(Math.PI / 2);
+        assertThat(RingAngle.RIFTSAWN.radians(-10)).isZero();
+        assertThat(RingAngle.RIFTSAWN.radians(1)).isCloseTo(Math.toRadians(53), within(1e-12));
+    }
+
+    @Test
+    void aFlatsawnBoardFollowsTheTangentialCurveAndItsThicknessTheRadialOne() {
+        Board board = walnut(RingAngle.FLATSAWN);
+        StraightCurve tangential = new StraightCurve(0.078, 0.3);
+        StraightCurve radial = new StraightCurve(0.055, 0.3);
+        assertThat(board.widthRatio(0.08, 0.12, 0, 1))
+                .isCloseTo(tangential.at(0.12) / tangential.at(0.08), within(1e-12));
+        assertThat(board.thicknessRatio(0.08, 0.12, 0, 1)).isCloseTo(radial.at(0.12) / radial.at(0.08), within(1e-12));
+    }
+
+    @Property
+    void goingThereAndBackEndsWhereItBeganByWayOfAnyMoisture(
+            @ForAll @Scale(5) @DoubleRange(min = 0.02, max = 0.25) double a,
+            @ForAll @Scale(5) @DoubleRange(min = 0.02, max = 0.25) double b,
+            @ForAll @Scale(5) @DoubleRange(min = 0.02, max = 0.25) double c,
+            @ForAll @Scale(5) @DoubleRange(min = -2, max = 2) double rings,
+            @ForAll @Scale(5) @DoubleRange(min = 0.3, max = 1.7) double factor) {
+        Board board = walnut(RingAngle.RIFTSAWN);
+        double twoSteps = board.widthRatio(a, b, rings, factor) * board.widthRatio(b, c, rings, factor);
+        assertThat(twoSteps).isCloseTo(board.widthRatio(a, c, rings, factor), within(1e-12));
+    }
+
+    @Property
+    void quartersawnMovesLessThanRiftAndRiftLessThanFlat(
+            @ForAll @Scale(5) @DoubleRange(min = 0.03, max = 0.1) double dry,
+            @ForAll @Scale(5) @DoubleRange(min = 0.01, max = 0.1) double swing) {
+        double flat = walnut(RingAngle.FLATSAWN).widthRatio(dry, dry + swing, 0, 1);
+        double rift = walnut(RingAngle.RIFTSAWN).widthRatio(dry, dry + swing, 0, 1);
+        double quarter = walnut(RingAngle.QUARTERSAWN).widthRatio(dry, dry + swing, 0, 1);
+        assertThat(flat).isGreaterThan(rift);
+        assertThat(rift).isGreaterThan(quarter);
+        assertThat(quarter).isGreaterThan(1);
+        assertThat(walnut(RingAngle.UNKNOWN).widthRatio(dry, dry + swing, 0, 1)).isEqualTo(flat);
+    }
+
+    @Test
+    void refusesABoardWhoseMovementIsNotKnown() {
+        Wood nothingKnown =
+                new Wood("a-wood", new WoodNames("a wood", "", List.of()), Wood.Origin.IMPORTED, null, null, null, "");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Board.of(nothingKnown, RingAngle.FLATSAWN, Length.mm(20)))
+                .withMessage("no shrinkage is known for a wood; choose another wood");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Board.of(ShippedWoods.wood("black-walnut"), RingAngle.FLATSAWN, new Length(20)))
+                .withMessage("thickness must be from 0.002 to 0.15 m, but was 20");
+    }
+
+    @Test
+    void refusesATongueAsThickAsItsPanel() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(
+                        () -> new Panel(walnut(RingAngle.FLATSAWN), new Tongue(Length.mm(20), Length.mm(12)), false))
+                .withMessage("the tongue must be thinner than the panel");
+    }
+
+    @Test
+    void refusesAYearWhoseDampEndIsTheDrierOne() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new MoistureYear(new Estimate(0.11, 0), new Estimate(0.06, 0), 0.005, "a test", ANY))
+                .withMessage("damp end of the year must be from 0.11 to 0.3 (a fraction), but was 0.06");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new MoistureYear(new Estimate(6, 0), new Estimate(11, 0), 0.005, "a test", ANY))
+                .withMessage("dry end of the year must be from 0.01 to 0.3 (a fraction), but was 6");
+        assertThat(new MoistureYear(new Estimate(0.06, 0), new Estimate(0.11, 0), 0.005, "a test", ANY).swing())
+                .isCloseTo(0.05, within(1e-12));
+    }
+
+    private static IndoorClimate.Air air(double celsius, double percent) {
+        return new IndoorClimate.Air(Temperature.celsius(celsius), RelativeHumidity.percent(percent));
+    }
+
+    @Test
+    void aMeasuredRoomGivesTheSameYearWhicheverMonthIsEnteredFirst() {
+        MoistureYear one = RoomAir.measured(air(20, 30), air(22, 60));
+        MoistureYear other = RoomAir.measured(air(22, 60), air(20, 30));
+        assertThat(one.dry()).isEqualTo(other.dry());
+        assertThat(one.damp()).isEqualTo(other.damp());
+        // Table 4-2 of the wood handbook: 21.1 C, 30 % gives 6.2 %, 60 % gives 11.0 %
+        assertThat(one.dry().expected()).isCloseTo(0.062, within(0.002));
+        assertThat(one.damp().expected()).isCloseTo(0.110, within(0.002));
+        assertThat(one.dry().sd()).isPositive();
+    }
+
+    @Test
+    void everyShippedClimateHasADryAndADampEndThatWoodKnows() {
+        List<IndoorClimate> climates = IndoorClimate.read(shipped("indoor-climates.csv"), "indoor-climates.csv");
+        assertThat(climates).isNotEmpty();
+        for (IndoorClimate climate : climates) {
+            MoistureYear year = RoomAir.of(climate);
+            assertThat(year.swing()).as(climate.id()).isBetween(0.0, 0.15);
+            assertThat(year.dry().expected()).as(climate.id()).isBetween(0.02, 0.2);
+        }
+    }
+
+    @Test
+    void theStateOfTheStockSpreadsSoThatItsBoundsAreTwoDeviationsApartEachWay() {
+        List<StockState> states = StockState.read(shipped("stock-states.csv"), "stock-states.csv");
+        assertThat(states).isNotEmpty();
+        for (StockState state : states) {
+            DayMoisture day = state.asDay();
+            assertThat(day.known()).isTrue();
+            assertThat(day.estimate().expected()).as(state.id()).isBetween(state.least(), state.most());
+            assertThat(4 * day.estimate().sd()).as(state.id()).isCloseTo(state.most() - state.least(), within(1e-12));
+        }
+    }
+
+    private static InputStreamReader shipped(String file) {
+        return new InputStreamReader(
+                Objects.requireNonNull(RoomAir.class.getResourceAsStream("/fairgrain/data/" + file)),
+                StandardCharsets.UTF_8);
+    }
+}
