@@ -34,7 +34,7 @@ public final class PanelGaps {
     }
 
     static void run(PrintStream out) {
-        String wood = "black cherry";
+        String wood = "black walnut";
         Length betweenStiles = Length.inches(11);
         Length grooveDepth = Length.inches(0.375);
         Length grooveWidth = Length.inches(0.25);

@@ -50,6 +50,12 @@ class ExamplesTest {
         }
     }
 
+    @Test
+    void theDoorOnTheDesignPageIsTheSampleFile() throws IOException {
+        String sample = Files.readString(Path.of("designs", "one-door.yaml")).replaceAll("(?m)^#.*\\R", "");
+        assertThat(Files.readString(DOCS.resolveSibling("design-file.md"))).contains("```yaml\n" + sample + "```\n");
+    }
+
     /** The first fenced block under the program's heading. */
     private static List<String> shown(String program) throws IOException {
         List<String> block = new ArrayList<>();
