@@ -34,7 +34,8 @@ public record Board(Wood wood, Shrinkage shrinkage, RingAngle rings, Length thic
     }
 
     /**
-     * How many times its width at one moisture content a board has at another.
+     * How many times its width at one moisture content a board has at another: along the straight shrinkage curve or the bent one,
+     * whichever moves it more between these two.
      *
      * @param from moisture content now, as a fraction
      * @param to moisture content then
@@ -42,18 +43,28 @@ public record Board(Wood wood, Shrinkage shrinkage, RingAngle rings, Length thic
      * @param factor how many times the average this board shrinks
      */
     public double widthRatio(double from, double to, double ringDeviation, double factor) {
-        return across(to, rings.radians(ringDeviation), factor) / across(from, rings.radians(ringDeviation), factor);
+        return ratio(from, to, rings.radians(ringDeviation), factor);
     }
 
     /** The same through its thickness, which lies a right angle from the width. */
     public double thicknessRatio(double from, double to, double ringDeviation, double factor) {
-        double angle = Math.PI / 2 - rings.radians(ringDeviation);
-        return across(to, angle, factor) / across(from, angle, factor);
+        return ratio(from, to, Math.PI / 2 - rings.radians(ringDeviation), factor);
     }
 
-    private double across(double moisture, double angle, double factor) {
-        Curve tangential = shrinkage.tangentialCurve();
-        Curve radial = shrinkage.radialCurve();
+    private double ratio(double from, double to, double angle, double factor) {
+        double straight = ratio(shrinkage.tangentialCurve(), shrinkage.radialCurve(), from, to, angle, factor);
+        if (!shrinkage.isBent()) {
+            return straight;
+        }
+        double bent = ratio(shrinkage.bentTangentialCurve(), shrinkage.bentRadialCurve(), from, to, angle, factor);
+        return Math.abs(bent - 1) > Math.abs(straight - 1) ? bent : straight;
+    }
+
+    private static double ratio(Curve tangential, Curve radial, double from, double to, double angle, double factor) {
+        return size(tangential, radial, to, angle, factor) / size(tangential, radial, from, angle, factor);
+    }
+
+    private static double size(Curve tangential, Curve radial, double moisture, double angle, double factor) {
         return 1 - factor * RingDirection.shrinkage(1 - tangential.at(moisture), 1 - radial.at(moisture), angle);
     }
 }

@@ -7,7 +7,9 @@ import static org.assertj.core.api.Assertions.within;
 import fairgrain.finding.Basis;
 import fairgrain.finding.Citation;
 import fairgrain.finding.Evidence;
+import fairgrain.material.Curve;
 import fairgrain.material.ShippedWoods;
+import fairgrain.material.Shrinkage;
 import fairgrain.material.StraightCurve;
 import fairgrain.material.Wood;
 import fairgrain.material.WoodNames;
@@ -30,8 +32,25 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PartTest {
     private static final Evidence ANY = Evidence.of(Citation.of("own", "a test", Basis.JUDGEMENT));
 
+    /** Black walnut on the straight line alone. */
     private static Board walnut(RingAngle rings) {
-        return Board.of(ShippedWoods.wood("black-walnut"), rings, Length.mm(20));
+        Board board = Board.of(ShippedWoods.wood("black-walnut"), rings, Length.mm(20));
+        Shrinkage s = board.shrinkage();
+        Shrinkage straight =
+                new Shrinkage(s.radial(), s.tangential(), s.volumetric(), s.start(), null, null, s.cv(), s.evidence());
+        return new Board(board.wood(), straight, rings, board.thickness());
+    }
+
+    @ParameterizedTest(name = "{0} moves at least {1} times the straight line")
+    @CsvSource({"black-cherry, 1.25", "european-oak, 1.15", "european-ash, 1.30", "black-walnut, 1.0", "white-oak, 1.0"
+    })
+    void aBoardIsPlannedOnWhicheverCurveMovesItMore(String wood, double atLeast) {
+        Board board = Board.of(ShippedWoods.wood(wood), RingAngle.FLATSAWN, Length.mm(20));
+        Curve line = board.shrinkage().tangentialCurve();
+        double straight = line.at(0.14) / line.at(0.06) - 1;
+        assertThat(board.widthRatio(0.06, 0.14, 0, 1) - 1).isGreaterThanOrEqualTo(atLeast * straight - 1e-12);
+        assertThat(1 - board.widthRatio(0.14, 0.06, 0, 1))
+                .isGreaterThanOrEqualTo(1 - line.at(0.06) / line.at(0.14) - 1e-12);
     }
 
     @ParameterizedTest(name = "{0} is {1} degrees")
