@@ -22,15 +22,44 @@ final class PanelCures {
 
     private PanelCures() {}
 
-    static List<Remedy> of(PanelFit uncut) {
-        List<Remedy> alone = oneByOne(uncut, "");
-        return alone.isEmpty() && !uncut.panel().pinned()
-                ? oneByOne(pinned(uncut), "Pin it at its centre, and: ")
+    /**
+     * Cures of an empty window.
+     *
+     * @param thickest edge that is a slip fit; a thicker one is planed to it first
+     */
+    static List<Remedy> of(PanelFit uncut, Length thickest) {
+        boolean binds =
+                uncut.edge().filter(edge -> edge.compareTo(thickest) > 0).isPresent();
+        PanelFit base = binds ? thinned(uncut, thickest) : uncut;
+        String first = binds ? "Plane its edge to the thickness above, and: " : "";
+        List<Remedy> alone = oneByOne(base, first);
+        return alone.isEmpty() && !base.panel().pinned()
+                ? oneByOne(pinned(base), first + "Pin it at its centre, and: ")
                 : alone;
     }
 
-    /** A tongue long enough that its shoulder clears the frame, where that alone mends it. */
-    static List<Remedy> longerTongue(PanelFit fit) {
+    /** A thinner edge, or a longer tongue, where that alone mends it. */
+    static List<Remedy> ofEdge(PanelFit fit, Length thickest) {
+        if (fit.edge().filter(edge -> edge.compareTo(thickest) > 0).isEmpty()) {
+            return longerTongue(fit);
+        }
+        PanelFit then = thinned(fit, thickest);
+        return fit.holds() || !then.holds()
+                ? List.of()
+                : List.of(new Remedy(Words.of("Plane its edge to {} where it lies in the groove.", thickest), then));
+    }
+
+    private static PanelFit thinned(PanelFit fit, Length thickness) {
+        Panel panel = fit.panel();
+        Tongue tongue = panel.tongue();
+        Board board = panel.board();
+        return fit.panel(
+                tongue == null
+                        ? panel.board(new Board(board.wood(), board.shrinkage(), board.rings(), thickness))
+                        : new Panel(board, new Tongue(thickness, tongue.length()), panel.pinned()));
+    }
+
+    private static List<Remedy> longerTongue(PanelFit fit) {
         Tongue tongue = fit.panel().tongue();
         if (tongue == null || fit.holds()) {
             return List.of();

@@ -15,6 +15,7 @@ import fairgrain.part.Board;
 import fairgrain.part.Opening;
 import fairgrain.part.Panel;
 import fairgrain.part.Setting;
+import fairgrain.part.Tongue;
 import fairgrain.quantity.Dimension;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.Limits;
@@ -69,6 +70,8 @@ public record PanelFit(String part, Panel panel, Opening opening, Length wanted,
      * @param bottoming swelling still to come against the gap left
      * @param slipping hold wanted against hold left
      * @param shoulder tongue in the groove at the damp end against the tongue's length; empty for a flat panel
+     * @param binding what the edge swells in thickness against its play in the groove; empty while the edge of a panel thicker
+     *     than the groove is still to be thinned
      */
     public record Fit(
             Length today,
@@ -78,12 +81,14 @@ public record PanelFit(String part, Panel panel, Opening opening, Length wanted,
             Length holdAtDry,
             Check bottoming,
             Check slipping,
-            Optional<Check> shoulder)
+            Optional<Check> shoulder,
+            Optional<Check> binding)
             implements Answer {
         @Override
         public List<Check> checks() {
             List<Check> all = new ArrayList<>(List.of(bottoming, slipping));
             shoulder.ifPresent(all::add);
+            binding.ifPresent(all::add);
             return all;
         }
 
@@ -102,7 +107,8 @@ public record PanelFit(String part, Panel panel, Opening opening, Length wanted,
                     holdAtDry.compareTo(other.holdAtDry) <= 0 ? holdAtDry : other.holdAtDry,
                     worse(bottoming, other.bottoming),
                     worse(slipping, other.slipping),
-                    shoulder.flatMap(s -> other.shoulder.map(o -> worse(s, o))));
+                    shoulder.flatMap(s -> other.shoulder.map(o -> worse(s, o))),
+                    binding.flatMap(b -> other.binding.map(o -> worse(b, o))));
         }
 
         private static Check worse(Check one, Check other) {
@@ -159,7 +165,21 @@ public record PanelFit(String part, Panel panel, Opening opening, Length wanted,
                                 "tongue inside the frame at the damp end, against its length",
                                 deepest,
                                 t.length().metres(),
-                                Dimension.LENGTH)));
+                                Dimension.LENGTH)),
+                edge().map(t -> Check.of(
+                        "swelling of its edge in thickness, against its play in the groove",
+                        t.metres() * (panel.board().thicknessRatio(day, year.damp(draw), rings, factor) - 1),
+                        opening.groove().width().minus(t).metres(),
+                        Dimension.LENGTH)));
+    }
+
+    /** How thick it is where it lies in the groove; empty where that is still to be cut. */
+    Optional<Length> edge() {
+        Tongue tongue = panel.tongue();
+        Length flat = panel.board().thickness();
+        return tongue != null
+                ? Optional.of(tongue.thickness())
+                : Optional.of(flat).filter(t -> t.compareTo(opening.groove().width()) <= 0);
     }
 
     private YearSpreads year() {

@@ -66,7 +66,11 @@ final class PanelWords {
         }
         draft.outcomes(outcomes);
         tongueSizes(draft);
-        draft.remedies(none ? PanelCures.of(plan.uncut()) : PanelCures.longerTongue(fit));
+        if (none) {
+            draft.remedies(PanelCures.of(plan.uncut(), thickest()));
+        } else {
+            draft.remedies(PanelCures.ofEdge(fit, thickest()));
+        }
         expectedWidths(draft);
         heldOrFree(draft, plan);
         knowingWouldWin(draft, plan);
@@ -78,11 +82,9 @@ final class PanelWords {
         Outcome bottoming = outcomes.get(0);
         Outcome slipping = outcomes.get(1);
         Length tooWide = new Length(-bottoming.planned().margin());
-        Words why = bottoming.planned().holds() && slipping.planned().holds()
-                ? outcomes.stream().allMatch(o -> o.planned().holds())
-                        ? Words.of("As cut it stays free in its grooves and stays in them all year.")
-                        : Words.of("As cut it stays in its grooves, but its shoulder may press on the frame at the damp"
-                                + " end.")
+        boolean wideEnough = bottoming.planned().holds() && slipping.planned().holds();
+        Words why = wideEnough
+                ? allYear()
                 : bottoming.planned().holds()
                         ? Words.of(
                                 "As cut it may draw out of its groove at the dry end: {} of hold is left where {} is"
@@ -113,10 +115,15 @@ final class PanelWords {
             noteMoisture(draft, "It slips out of a groove at about {} moisture content.", out);
         }
         draft.outcomes(outcomes);
+        if (fit.edge().isEmpty()) {
+            draft.missing(
+                    "how thick the panel is where it lies in the groove",
+                    "measure its tongue and enter 'tongue' with thickness and length");
+        }
         tongueSizes(draft);
         expectedWidths(draft);
-        if (bottoming.planned().holds() && slipping.planned().holds()) {
-            draft.remedies(PanelCures.longerTongue(fit));
+        if (wideEnough) {
+            draft.remedies(PanelCures.ofEdge(fit, thickest()));
         } else {
             new PanelWidth(fit)
                     .cut()
@@ -131,6 +138,18 @@ final class PanelWords {
         return draft.done();
     }
 
+    /** For a panel that is neither too wide nor too narrow. */
+    private Words allYear() {
+        boolean shoulder =
+                fit.panel().tongue() != null && !outcomes.get(2).planned().holds();
+        if (shoulder) {
+            return Words.of("As cut it stays in its grooves, but its shoulder may press on the frame at the damp end.");
+        }
+        return outcomes.stream().allMatch(o -> o.planned().holds())
+                ? Words.of("As cut it stays free in its grooves and stays in them all year.")
+                : Words.of("As cut it stays in its grooves, but its edge may bind in them at the damp end.");
+    }
+
     private Optional<Length> lengthToCut() {
         Length along = fit.opening().along();
         return along == null
@@ -141,14 +160,12 @@ final class PanelWords {
 
     private void tongueSizes(Finding.Draft draft) {
         Length groove = fit.opening().groove().width();
-        ShopRule fine = fine();
-        Length swollen = groove.times(1 / thicknessAtDamp()).minus(SLIP);
         Tongue tongue = fit.panel().tongue();
         boolean fills = fit.panel().board().thickness().compareTo(groove) <= 0;
         if (tongue == null && fills) {
-            draft.size("edge of the panel at most, thick", fine.down(swollen));
+            draft.size("edge of the panel at most, thick", thickest());
         } else {
-            draft.size("tongue at most, thick", fine.down(swollen));
+            draft.size("tongue at most, thick", thickest());
             Length deepest = fit.opening().groove().depth().plus(SHOULDER_CLEAR);
             draft.size("tongue at least, from edge to shoulder", rule().up(deepest));
         }
@@ -157,13 +174,19 @@ final class PanelWords {
         if (shows.metres() > 0) {
             draft.size("finish in from the sight line at least", rule().up(shows));
         }
-        if (tongue != null && tongue.thickness().compareTo(swollen) > 0) {
-            draft.note(
-                    "A tongue {} thick binds in a groove {} wide at the damp end: plane it to {}.",
-                    tongue.thickness(),
-                    groove,
-                    fine.down(swollen));
-        }
+        fit.edge()
+                .filter(edge -> edge.compareTo(thickest()) > 0)
+                .ifPresent(edge -> draft.note(
+                        "An edge {} thick is tight in a groove {} wide at the damp end: plane it to {}.",
+                        edge,
+                        groove,
+                        thickest()));
+    }
+
+    /** The thickest edge that is still a slip fit at the damp end. */
+    private Length thickest() {
+        Length groove = fit.opening().groove().width();
+        return fine().down(groove.times(1 / thicknessAtDamp()).minus(SLIP));
     }
 
     private double thicknessAtDamp() {

@@ -1,5 +1,6 @@
 package fairgrain.design;
 
+import fairgrain.form.JsonText;
 import fairgrain.form.Kind;
 import fairgrain.form.Kinds;
 import fairgrain.form.Node;
@@ -7,6 +8,7 @@ import fairgrain.form.Reading;
 import fairgrain.hanging.Hanging;
 import fairgrain.hanging.WallLining;
 import fairgrain.quantity.Length;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -35,7 +37,7 @@ final class GapKind implements Kind<Length> {
 
     @Override
     public Map<String, Object> schema() {
-        return named.schema();
+        return JsonText.object("type", List.of("string", "number"));
     }
 
     @Override

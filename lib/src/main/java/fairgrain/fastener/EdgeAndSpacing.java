@@ -25,6 +25,9 @@ public final class EdgeAndSpacing {
     /** The error in finding the centre of a stud behind a board. */
     public static final Citation STUD_SOURCE = Citation.of("own", "6 mm error in finding a stud", Basis.JUDGEMENT);
 
+    /** From this diameter the code's table of distances holds. [m] */
+    public static final double LARGE = 0.00635;
+
     private static final double STUD_FINDING_ERROR_MM = 6;
 
     private EdgeAndSpacing() {}

@@ -1,6 +1,7 @@
 package fairgrain.hanging;
 
 import fairgrain.fastener.CombinedLoad;
+import fairgrain.fastener.EdgeAndSpacing;
 import fairgrain.fastener.HeadPullThrough;
 import fairgrain.fastener.LoadDuration;
 import fairgrain.fastener.Overturning;
@@ -26,6 +27,7 @@ import fairgrain.quantity.Length;
 import fairgrain.quantity.Limits;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Do these screws hold in these studs, under a load that stays? Not yet: does the cabinet hold; its own joints are asked about elsewhere.
@@ -75,11 +77,14 @@ public record Hanging(String part, HungWeight hung, Fixing fixing, Stud stud, Le
      * @param uses of the screws in each stud, from the left
      * @param deepEnough least depth in the stud against the depth reached
      * @param worst use of the hardest worked screw, against one
+     * @param edge least distance from the edge of the stud against what is left; empty for screws under a quarter inch, for
+     *     which the code gives none
      */
-    public record Held(Force weight, Force pull, List<Use> uses, Check deepEnough, Check worst) implements Answer {
+    public record Held(Force weight, Force pull, List<Use> uses, Check deepEnough, Check worst, Optional<Check> edge)
+            implements Answer {
         @Override
         public List<Check> checks() {
-            return List.of(deepEnough, worst);
+            return edge.map(e -> List.of(deepEnough, worst, e)).orElse(List.of(deepEnough, worst));
         }
     }
 
@@ -103,7 +108,8 @@ public record Hanging(String part, HungWeight hung, Fixing fixing, Stud stud, Le
 
     @Override
     public Model<Held> model() {
-        ScrewHold hold = ScrewHold.of(fixing, stud, gap);
+        ScrewHold hold = hold();
+        Optional<Check> edge = edge();
         double[] weightShares = shares(true);
         double[] pullShares = shares(false);
         return draw -> {
@@ -135,7 +141,8 @@ public record Hanging(String part, HungWeight hung, Fixing fixing, Stud stud, Le
                             hold.leastDepth().metres(),
                             hold.depth().metres(),
                             Dimension.LENGTH),
-                    Check.of("use of the hardest worked screw, against all of it", worst, 1, Dimension.RATIO));
+                    Check.of("use of the hardest worked screw, against all of it", worst, 1, Dimension.RATIO),
+                    edge);
         };
     }
 
@@ -165,8 +172,32 @@ public record Hanging(String part, HungWeight hung, Fixing fixing, Stud stud, Le
         return new Hanging(part, hung, other, stud, gap, width, in);
     }
 
+    /** Moisture content at the damp end, as planned. */
+    double dampest() {
+        return in.year().damp().at(Reliability.NINETEEN_IN_TWENTY);
+    }
+
+    private Optional<Check> edge() {
+        double d = fixing.screw().diameter().metres();
+        return d < EdgeAndSpacing.LARGE
+                ? Optional.empty()
+                : Optional.of(Check.of(
+                        "least distance from the edge of the stud, against what is left if it is 6 mm off centre",
+                        EdgeAndSpacing.largeEdge(d, false),
+                        EdgeAndSpacing.studEdge(stud.width().metres()),
+                        Dimension.LENGTH));
+    }
+
+    /** A thin screw so near the edge that it may split the stud: no figure says that it does not. */
+    boolean maySplitTheEdge() {
+        double d = fixing.screw().diameter().metres();
+        return d < EdgeAndSpacing.LARGE
+                && EdgeAndSpacing.smallEdgeBored(d)
+                        > EdgeAndSpacing.studEdge(stud.width().metres());
+    }
+
     ScrewHold hold() {
-        return ScrewHold.of(fixing, stud, gap);
+        return ScrewHold.of(fixing, stud, gap, dampest());
     }
 
     boolean holds() {

@@ -1,5 +1,7 @@
 package fairgrain.hanging;
 
+import fairgrain.fastener.Adjustment;
+import fairgrain.fastener.EdgeAndSpacing;
 import fairgrain.fastener.HeadPullThrough;
 import fairgrain.fastener.PilotHole;
 import fairgrain.fastener.YieldMargin;
@@ -13,6 +15,7 @@ import fairgrain.quantity.Amount;
 import fairgrain.quantity.Force;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.Mass;
+import fairgrain.quantity.MoistureContent;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -69,7 +72,7 @@ final class HangingWords {
                 .note("It is taken that the lower edge bears on the wall all along; shim it where the wall is hollow.")
                 .note("This says that the screws hold in the studs. The cabinet's own joints, back and rail are not"
                         + " judged here.")
-                .evidence(YieldMargin.SOURCE)
+                .evidence(YieldMargin.SOURCE, EdgeAndSpacing.SOURCE, EdgeAndSpacing.STUD_SOURCE, Adjustment.SOURCE)
                 .cautions(
                         Caution.LOCAL_CODE,
                         Caution.STUDS_ONLY,
@@ -86,6 +89,17 @@ final class HangingWords {
         } else {
             draft.note("The pull of the head is for round heads or washers, not for countersunk ones.");
         }
+        if (hanging.maySplitTheEdge()) {
+            draft.missing(
+                    "whether a screw so thick splits the edge of the stud, 6 mm off its centre",
+                    "use No. 10 wood screws, or lag screws, in studs so narrow");
+        }
+        draft.note("Bore the stud for every screw, within 6 mm of its centre.");
+        if (hanging.dampest() > Adjustment.DRY_UP_TO) {
+            draft.note(
+                    "The wood may get wetter than {} there: every figure is taken at 0.7 for it.",
+                    new MoistureContent(Adjustment.DRY_UP_TO));
+        }
         if (hold.point().compareTo(DEEPEST_UNSEEN) > 0) {
             draft.note(
                     "The points reach {} into the studs, deeper than cables are kept from: make sure that none run"
@@ -94,9 +108,10 @@ final class HangingWords {
         }
         if (hanging.gap().metres() > 0 && !hanging.holds()) {
             draft.note(
-                    "The {} between rail and stud cost more than a third of the lateral value; a rail let in or packed"
-                            + " out solid on the studs wins it back.",
-                    hanging.gap());
+                    "The {} between rail and stud leave {} of the lateral value; a rail let in or packed out solid on"
+                            + " the studs wins the rest back.",
+                    hanging.gap(),
+                    Amount.ratio(hold.ungapped() > 0 ? hold.lateral() / hold.ungapped() : 0));
         }
         if (!hanging.holds()) {
             draft.remedies(cures());

@@ -37,7 +37,12 @@ record ScrewHold(
     private static final double USED_UP = 1000; // a screw that does not reach the stud
     private static final double ACROSS = Math.PI / 2; // the rail is loaded across its grain, the stud along it
 
-    static ScrewHold of(Fixing fixing, Stud stud, Length gap) {
+    /**
+     * The strength of a screw.
+     *
+     * @param dampest moisture content of the wood in its dampest month, as a fraction
+     */
+    static ScrewHold of(Fixing fixing, Stud stud, Length gap, double dampest) {
         Screw screw = fixing.screw();
         double length = fixing.length().metres();
         double rail = fixing.railThickness().metres();
@@ -72,11 +77,13 @@ record ScrewHold(
                 new Length(depth),
                 point,
                 new Length(least),
-                lateral(gapped.least()),
-                lateral(touching.least()),
-                axial(reference * thread),
-                axial(HeadPullThrough.capacity(
-                        fixing.railGravity(), screw.head().metres(), rail)),
+                lateral(gapped.least(), dampest),
+                lateral(touching.least(), dampest),
+                axial(reference * thread, dampest),
+                axial(
+                        HeadPullThrough.capacity(
+                                fixing.railGravity(), screw.head().metres(), rail),
+                        dampest),
                 gapped.governing());
     }
 
@@ -106,11 +113,13 @@ record ScrewHold(
                 studDepth);
     }
 
-    private static double lateral(double reference) {
-        return Adjustment.lateral(reference, LoadDuration.PERMANENT, 1, 1, 1, 1, 1);
+    private static double lateral(double reference, double dampest) {
+        double wet = Adjustment.wetServiceLateral(dampest);
+        return Adjustment.lateral(reference, LoadDuration.PERMANENT, wet, 1, 1, 1, 1);
     }
 
-    private static double axial(double reference) {
-        return Adjustment.axial(reference, LoadDuration.PERMANENT, 1, 1);
+    private static double axial(double reference, double dampest) {
+        double wet = Adjustment.wetServiceWithdrawal(dampest);
+        return Adjustment.axial(reference, LoadDuration.PERMANENT, wet, 1);
     }
 }

@@ -7,7 +7,9 @@ import fairgrain.material.SheetGood;
 import fairgrain.material.SpecificGravity;
 import fairgrain.material.Strength;
 import fairgrain.material.Wood;
+import fairgrain.quantity.Length;
 import fairgrain.quantity.Limits;
+import fairgrain.quantity.Window;
 import fairgrain.table.Row;
 import fairgrain.table.Table;
 import java.io.Reader;
@@ -103,6 +105,7 @@ public final class LongTerm {
                 allowed,
                 gravity.density(IN_A_ROOM),
                 creep.get(key("solid wood", damp ? "damp" : "dry")),
+                ShelfStock.ANY_THICKNESS,
                 known.evidence().and(gravity.evidence()).and(CLEAR_WOOD, STRENGTH_RATIO, WOOD_STIFFNESS));
     }
 
@@ -121,6 +124,7 @@ public final class LongTerm {
                 factor == null ? null : allowed(sheet, factor.value()),
                 sheet.density(),
                 creep.get(place),
+                new Window(new Length(sheet.leastThickness()), new Length(sheet.mostThickness())),
                 factor == null ? evidence : evidence.and(factor.source()));
     }
 

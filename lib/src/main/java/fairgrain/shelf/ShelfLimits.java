@@ -27,7 +27,7 @@ public record ShelfLimits(ShelfSag shelf) {
                 .filter(found -> found.plannedMargin() >= 0);
     }
 
-    /** The least thickness, rounded up to a sixteenth of an inch or a millimetre; empty if not even the thickest holds. */
+    /** The least thickness, rounded up to a sixteenth of an inch or a millimetre; empty if none holds that its material comes in. */
     public Optional<ShelfSag> leastThickness() {
         double least = ShelfSag.THICKNESS.least();
         double most = ShelfSag.THICKNESS.most();
@@ -40,7 +40,9 @@ public record ShelfLimits(ShelfSag shelf) {
         double step = (inches() ? Length.inches(1 / 16.0) : Length.mm(1)).metres();
         return Optional.of(Math.ceil((root + ACCURACY) / step) * step)
                 .filter(ShelfSag.THICKNESS::allow)
-                .map(thickness -> shelf.thickness(new Length(thickness)))
+                .map(Length::new)
+                .filter(shelf.stock().thicknesses()::contains)
+                .map(shelf::thickness)
                 .filter(found -> found.plannedMargin() >= 0);
     }
 

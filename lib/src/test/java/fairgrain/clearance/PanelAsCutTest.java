@@ -29,7 +29,7 @@ class PanelAsCutTest {
 
     private static PanelFit withTongue(PanelFit fit, double longMm) {
         Panel panel = fit.panel();
-        return fit.panel(new Panel(panel.board(), new Tongue(Length.mm(5.5), Length.mm(longMm)), panel.pinned()));
+        return fit.panel(new Panel(panel.board(), new Tongue(Length.mm(5), Length.mm(longMm)), panel.pinned()));
     }
 
     @Test
@@ -73,7 +73,7 @@ class PanelAsCutTest {
     void aTongueTooShortForItsGrooveFailsAndALongerOneIsOffered() {
         PanelFit fit = withTongue(panel(board(0.04, 0.086), true, 280, 11, setting(0.08, 0.06, 0.11)), 6);
         PanelFit right = new PanelWidth(fit).cut().orElseThrow();
-        assertThat(right.answer().checks()).hasSize(3);
+        assertThat(right.answer().checks()).hasSize(4);
         Finding asCut = right.findings().get(0);
         assertThat(asCut.verdict()).isEqualTo(Verdict.FAILS);
         assertThat(asCut.why().sentence())

@@ -113,4 +113,30 @@ class PanelTest {
                 .isThrownBy(() -> panel(board(0.04, 0.08), true, 280, 3, setting(0.08, 0.06, 0.11)))
                 .withMessage("the hold wanted in the groove must be less than the groove is deep");
     }
+
+    private static PanelFit ofThickness(double mm) {
+        PanelFit fit = panel(board(0.04, 0.086), true, 280, 11, setting(0.07, 0.06, 0.12))
+                .cut(Length.mm(291));
+        Board board = fit.panel().board();
+        return fit.panel(fit.panel().board(new Board(board.wood(), board.shrinkage(), board.rings(), Length.mm(mm))));
+    }
+
+    @Test
+    void aPanelThatFillsItsGrooveBindsAndIsPlanedThinner() {
+        Finding finding = new PanelWidth(ofThickness(6)).findings().get(0);
+        assertThat(finding.verdict()).isEqualTo(Verdict.FAILS);
+        assertThat(finding.remedies()).singleElement().satisfies(remedy -> {
+            assertThat(remedy.words().sentence()).startsWith("Plane its edge to ");
+            assertThat(((PanelFit) remedy.then()).holds()).isTrue();
+        });
+        assertThat(new PanelWidth(ofThickness(5.5)).findings().get(0).verdict()).isEqualTo(Verdict.HOLDS);
+    }
+
+    @Test
+    void aPanelAsCutWhoseEdgeIsNotKnownIsNotJudged() {
+        Finding finding = ofThickness(12).findings().get(0);
+        assertThat(finding.verdict()).isEqualTo(Verdict.NOT_JUDGED);
+        assertThat(finding.missing().get(0).todo())
+                .isEqualTo("measure its tongue and enter 'tongue' with thickness and length");
+    }
 }

@@ -30,7 +30,7 @@ final class Panels {
         Shrinkage s = new Shrinkage(radial, tangential, null, 0.3, null, null, 0.15, ANY);
         Wood wood =
                 new Wood("a-wood", new WoodNames("a wood", "", List.of()), Wood.Origin.US_HARDWOOD, s, null, null, "");
-        return Board.of(wood, RingAngle.FLATSAWN, Length.mm(12));
+        return Board.of(wood, RingAngle.FLATSAWN, Length.mm(5.5)); // flat, in a groove of 6 mm
     }
 
     static Setting setting(double day, double dry, double damp) {

@@ -133,4 +133,56 @@ class HangingTest {
                         "a cabinet on a single stud cannot be judged: catch a second one, or fix blocking or a rail"
                                 + " across two");
     }
+
+    private static Hanging with(Screw screw, Setting in) {
+        Hanging h = hanging(0, 3, 4, 5);
+        Fixing f = h.fixing();
+        Fixing other = new Fixing(
+                screw,
+                f.length(),
+                f.perStud(),
+                f.studs(),
+                f.height(),
+                f.railThickness(),
+                f.railGravity(),
+                "a rail",
+                ANY);
+        return new Hanging("cabinet", h.hung(), other, STUD, h.gap(), h.width(), in);
+    }
+
+    private static Screw screw(boolean lag, double inches) {
+        return new Screw(
+                "a-screw",
+                "a screw",
+                lag,
+                Length.inches(inches),
+                Length.inches(0.7 * inches),
+                Length.inches(0.45),
+                Length.inches(0.2),
+                70_000 * 6894.757,
+                2 / 3.0,
+                List.of(Length.inches(3)),
+                ANY);
+    }
+
+    @Test
+    void aThickScrewNearTheEdgeOfANarrowStudNeverHolds() {
+        assertThat(with(screw(true, 0.25), IN).findings().get(0).verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(with(screw(true, 0.375), IN).findings().get(0).verdict()).isEqualTo(Verdict.FAILS);
+        assertThat(with(screw(false, 0.190), IN).findings().get(0).verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(with(screw(false, 0.242), IN).findings().get(0).verdict()).isEqualTo(Verdict.NOT_JUDGED);
+    }
+
+    @Test
+    void inWoodThatGetsWetterThanNineteenPercentAScrewIsWorthSevenTenths() {
+        Setting wet = new Setting(
+                new MoistureYear(new Estimate(0.14, 0.005), new Estimate(0.20, 0.005), 0.005, "a test", ANY),
+                IN.day(),
+                IN.rule(),
+                IN.deviations());
+        double dry = with(NO_10, IN).answer().worst().demand();
+        assertThat(with(NO_10, wet).answer().worst().demand()).isCloseTo(dry / 0.7, within(1e-9));
+        assertThat(with(NO_10, wet).findings().get(0).notes())
+                .anyMatch(note -> note.sentence().startsWith("The wood may get wetter than"));
+    }
 }

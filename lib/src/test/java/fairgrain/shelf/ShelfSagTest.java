@@ -16,6 +16,7 @@ import fairgrain.part.Setting;
 import fairgrain.quantity.Estimate;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.ShopRule;
+import fairgrain.quantity.Window;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -31,7 +32,8 @@ class ShelfSagTest {
             1.6449);
 
     private static ShelfSag shelf(double spanMm, double thicknessMm, double kgPerMetre, @Nullable Double strength) {
-        ShelfStock stock = new ShelfStock("a board", 12e9, 0.22, strength, 600, new Creep(1, 1.5, ANY), ANY);
+        ShelfStock stock = new ShelfStock(
+                "a board", 12e9, 0.22, strength, 600, new Creep(1, 1.5, ANY), ShelfStock.ANY_THICKNESS, ANY);
         return new ShelfSag(
                 "shelf",
                 stock,
@@ -93,5 +95,33 @@ class ShelfSagTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> shelf(900_000, 20, 20, null))
                 .withMessage("span must be from 0.05 to 3 m, but was 900");
+    }
+
+    @Test
+    void noThicknessIsOfferedThatItsMaterialDoesNotComeIn() {
+        ShelfSag wood = shelf(1400, 18, 30, 20e6);
+        ShelfStock s = wood.stock();
+        ShelfStock sheet = new ShelfStock(
+                "a sheet",
+                s.elasticity(),
+                s.elasticityCv(),
+                s.strength(),
+                s.density(),
+                s.creep(),
+                new Window(Length.mm(17), Length.mm(18.5)),
+                s.evidence());
+        ShelfSag shelf = new ShelfSag(
+                wood.part(),
+                sheet,
+                wood.span(),
+                wood.depth(),
+                wood.thickness(),
+                wood.support(),
+                wood.load(),
+                wood.limit(),
+                IN);
+        assertThat(new ShelfLimits(wood).leastThickness()).isPresent();
+        assertThat(new ShelfLimits(shelf).leastThickness()).isEmpty();
+        assertThat(new ShelfLimits(shelf).longestSpan()).isPresent();
     }
 }

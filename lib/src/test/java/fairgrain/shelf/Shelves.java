@@ -26,7 +26,15 @@ final class Shelves {
     }
 
     static ShelfStock stock(double elasticity, double density, double creep, @Nullable Double strength) {
-        return new ShelfStock("a board", elasticity, 0.22, strength, density, new Creep(creep, creep * 1.5, ANY), ANY);
+        return new ShelfStock(
+                "a board",
+                elasticity,
+                0.22,
+                strength,
+                density,
+                new Creep(creep, creep * 1.5, ANY),
+                ShelfStock.ANY_THICKNESS,
+                ANY);
     }
 
     static ShelfSag shelf(
