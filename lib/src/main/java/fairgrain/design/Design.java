@@ -2,7 +2,6 @@ package fairgrain.design;
 
 import fairgrain.form.Taken;
 import fairgrain.part.Setting;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -10,39 +9,22 @@ import java.util.Optional;
  * A piece and its parts.
  *
  * @param name as the maker calls it
+ * @param parts in the order in which a maker builds them
  * @param taken what the design leaves out and what was taken instead
  */
-public record Design(
-        String name,
-        Setting setting,
-        List<FramedPanel> panels,
-        List<SolidBoard> boards,
-        List<Door> doors,
-        List<Shelf> shelves,
-        Optional<Box> box,
-        Optional<Wall> wall,
-        List<Taken> taken) {
+public record Design(String name, Setting setting, List<Part> parts, Optional<Box> box, List<Taken> taken) {
     public Design {
-        panels = List.copyOf(panels);
-        boards = List.copyOf(boards);
-        doors = List.copyOf(doors);
-        shelves = List.copyOf(shelves);
+        parts = List.copyOf(parts);
         taken = List.copyOf(taken);
     }
 
-    /** Every part, in the order in which a maker builds them. */
-    public List<Part> parts() {
-        List<Part> all = new ArrayList<>();
-        all.addAll(doors);
-        all.addAll(panels);
-        all.addAll(boards);
-        all.addAll(shelves);
-        wall.ifPresent(all::add);
-        return List.copyOf(all);
+    /** Its parts of one kind, such as {@code Shelf.class}. */
+    public <P extends Part> List<P> parts(Class<P> kind) {
+        return parts.stream().filter(kind::isInstance).map(kind::cast).toList();
     }
 
     /** The same design, what was taken told with it. */
     public Design taken(List<Taken> more) {
-        return new Design(name, setting, panels, boards, doors, shelves, box, wall, more);
+        return new Design(name, setting, parts, box, more);
     }
 }

@@ -46,13 +46,14 @@ public record Review(Design design, List<Asked<?>> asked) {
     public List<Missing> untold() {
         Set<Missing> all = new LinkedHashSet<>();
         findings().forEach(finding -> all.addAll(finding.missing()));
-        if (design.doors().isEmpty() && design.panels().isEmpty()) {
+        if (design.parts(Door.class).isEmpty()
+                && design.parts(FramedPanel.class).isEmpty()) {
             all.add(new Missing("doors and panels", "enter 'doors' or 'panels' to have their panels sized"));
         }
-        if (design.shelves().isEmpty()) {
+        if (design.parts(Shelf.class).isEmpty()) {
             all.add(new Missing("shelves", "enter 'shelves' to have their sag judged"));
         }
-        if (design.wall().isEmpty()) {
+        if (design.parts(Wall.class).isEmpty()) {
             all.add(new Missing("the wall", "enter 'case' and 'wall' to have the hanging judged"));
         }
         return List.copyOf(all);

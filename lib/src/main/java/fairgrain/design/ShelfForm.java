@@ -13,8 +13,11 @@ import java.util.List;
 import java.util.function.Function;
 
 /** Shelves that are alike. What they are worth depends on how damp the place is, so the place is told last. */
-final class ShelfForm extends Form<Function<Boolean, Shelf>> {
+final class ShelfForm extends Form<Entered> {
     private static final double TOLERANCE = 0.0005; // m
+
+    /** Above this moisture content at the damp end a place counts as damp: wood and boards creep more there. */
+    private static final double DAMP = 0.12;
 
     private final Field<String> name = name("name", "what you call it").example("shelf");
     private final Field<Integer> count =
@@ -50,7 +53,7 @@ final class ShelfForm extends Form<Function<Boolean, Shelf>> {
     }
 
     @Override
-    protected Function<Boolean, Shelf> build(Entries e) {
+    protected Entered build(Entries e) {
         Material of = e.get(material);
         Length thick = e.get(thickness);
         SheetGood sheet = of.sheet();
@@ -64,10 +67,10 @@ final class ShelfForm extends Form<Function<Boolean, Shelf>> {
         }
         Sized sized = new Sized(e.get(span), e.get(depth));
         String called = e.get(name);
-        return damp -> new Shelf(
+        return (setting, box) -> new Shelf(
                 called,
                 e.get(count),
-                stock(of, e.get(straightGrain), damp),
+                stock(of, e.get(straightGrain), setting.year().damp().expected() > DAMP),
                 sized.span(),
                 sized.depth(),
                 thick,

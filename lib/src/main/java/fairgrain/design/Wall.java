@@ -156,7 +156,7 @@ public record Wall(
         double depth = box.depth().metres();
         part(items, "sides, top and bottom", box.carcassMass(), depth / 2);
         part(items, "back", box.backMass(), box.backThickness().metres() / 2);
-        for (Door door : design.doors()) {
+        for (Door door : design.parts(Door.class)) {
             part(
                     items,
                     door.name(),
@@ -164,7 +164,7 @@ public record Wall(
                     depth + door.thickness().metres() / 2);
         }
         double books = depth - Math.min(ROW_DEPTH, depth) / 2;
-        for (Shelf shelf : design.shelves()) {
+        for (Shelf shelf : design.parts(Shelf.class)) {
             part(items, shelf.name(), shelf.count() * shelf.mass(), depth / 2);
             load(
                     items,

@@ -20,10 +20,12 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /** How the case hangs. Whatever holds it may be left out; it is then asked for, never assumed. */
-final class WallForm extends Form<Function<ShelfForm.Sized, Wall>> {
+final class WallForm extends Form<Entered> {
     private static final Limits PLACE = new Limits("place of a stud", 0, 5, "m");
     private static final ShelfLoad NOTHING =
             new ShelfLoad("nothing", 0, 0, 0, Evidence.of(Citation.of("maker", "what stands there", Basis.ENTERED)));
+
+    private static final ShelfForm.Sized NO_CASE = new ShelfForm.Sized(Length.mm(800), Length.mm(300)); // not judged
 
     private final Field<Optional<Stud>> stud;
     private final Field<List<Length>> studs =
@@ -70,8 +72,13 @@ final class WallForm extends Form<Function<ShelfForm.Sized, Wall>> {
     }
 
     @Override
-    protected Function<ShelfForm.Sized, Wall> build(Entries e) {
-        return sized -> new Wall(
+    protected Entered build(Entries e) {
+        return (setting, box) ->
+                wall(e, box.map(b -> new ShelfForm.Sized(b.width(), b.depth())).orElse(NO_CASE));
+    }
+
+    private Wall wall(Entries e, ShelfForm.Sized sized) {
+        return new Wall(
                 e.get(stud),
                 e.get(studs),
                 e.get(gap),

@@ -1,5 +1,7 @@
 package fairgrain.part;
 
+import fairgrain.place.DayMoisture;
+import fairgrain.place.MoistureYear;
 import fairgrain.quantity.Require;
 import fairgrain.quantity.ShopRule;
 

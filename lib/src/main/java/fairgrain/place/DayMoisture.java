@@ -1,4 +1,4 @@
-package fairgrain.part;
+package fairgrain.place;
 
 import fairgrain.finding.Evidence;
 import fairgrain.quantity.Estimate;

@@ -1,4 +1,4 @@
-package fairgrain.part;
+package fairgrain.place;
 
 import fairgrain.finding.Basis;
 import fairgrain.finding.Citation;
