@@ -1,5 +1,6 @@
 package fairgrain.program;
 
+import fairgrain.table.TableException;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.InputStream;
@@ -41,6 +42,11 @@ public final class Fairgrain {
                 .setOut(writer(out))
                 .setErr(writer(err))
                 .setExecutionExceptionHandler((fault, command, parsed) -> {
+                    if (fault instanceof TableException wrong) {
+                        wrong.problems().forEach(err::println);
+                        err.println("Nothing was reckoned: mend the table of your own, and run it again.");
+                        return Exit.WRONG;
+                    }
                     err.println("fairgrain: a fault of the program, not of your file: " + fault);
                     return Exit.FAULT;
                 });

@@ -24,6 +24,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 
 @Command(
         name = "panel",
@@ -35,6 +36,9 @@ final class PanelCommand implements Callable<Integer> {
 
     private final BufferedReader in;
     private final PrintStream out;
+
+    @Mixin
+    private OwnTables tables = new OwnTables();
 
     PanelCommand(InputStream in, PrintStream out) {
         this.in = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
@@ -64,7 +68,7 @@ final class PanelCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Catalog catalog = Catalog.shipped();
+        Catalog catalog = tables.catalog();
         List<String> answers = new ArrayList<>();
         while (answers.size() < ASKS.size()) {
             String answer = ask(ASKS.get(answers.size()));

@@ -11,7 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 
-/** The bytes of a design file as text: not too many, in UTF-8, without a byte order mark or signs that nobody can see. */
+/** The bytes of a file as text: not too many, in UTF-8, without a byte order mark or signs that nobody can see. */
 final class PlainText {
     /** Many times what a large piece of furniture needs; much more would make the reading slow. */
     static final int MOST_BYTES = 256 * 1024;
@@ -63,8 +63,7 @@ final class PlainText {
     private static RefusedText tooLarge(String name, long bytes) {
         return new RefusedText(
                 name,
-                "the file has " + (bytes + 1023) / 1024 + " KB; a design file may have " + MOST_BYTES / 1024
-                        + " KB at most");
+                "the file has " + (bytes + 1023) / 1024 + " KB; it may have " + MOST_BYTES / 1024 + " KB at most");
     }
 
     private static void refuseUnseen(String name, String text) throws RefusedText {

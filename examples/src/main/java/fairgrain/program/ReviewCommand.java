@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 @Command(
@@ -24,6 +25,9 @@ final class ReviewCommand implements Callable<Integer> {
     private final PrintStream out;
     private final PrintStream err;
 
+    @Mixin
+    private OwnTables tables = new OwnTables();
+
     @Parameters(paramLabel = "DESIGN", description = "The design file (YAML).")
     private Path file = Path.of("");
 
@@ -34,7 +38,7 @@ final class ReviewCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Catalog catalog = Catalog.shipped();
+        Catalog catalog = tables.catalog();
         Reading in = new Reading(ShopRule.INCHES);
         Design design = read(file, catalog, in);
         if (design == null) {

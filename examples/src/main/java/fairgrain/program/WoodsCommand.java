@@ -1,6 +1,5 @@
 package fairgrain.program;
 
-import fairgrain.design.Catalog;
 import fairgrain.finding.Citation;
 import fairgrain.finding.Evidence;
 import fairgrain.material.Shrinkage;
@@ -17,6 +16,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 @Command(
@@ -27,6 +27,9 @@ import picocli.CommandLine.Parameters;
 final class WoodsCommand implements Callable<Integer> {
     private final PrintStream out;
     private final PrintStream err;
+
+    @Mixin
+    private OwnTables tables = new OwnTables();
 
     @Parameters(arity = "1..*", paramLabel = "NAME", description = "A common, trade or scientific name.")
     private List<String> words = new ArrayList<>();
@@ -39,7 +42,7 @@ final class WoodsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         String name = String.join(" ", words);
-        Woods woods = Catalog.shipped().woods();
+        Woods woods = tables.catalog().woods();
         List<Wood> found = woods.find(name);
         if (found.isEmpty()) {
             List<String> near = woods.nearest(name);

@@ -244,4 +244,59 @@ class ProgramTest {
         assertThat(ran.exit).isIn(List.of(Exit.HOLDS, Exit.FAILS, Exit.NOT_JUDGED));
         assertThat(ran.out.lines()).allMatch(line -> line.length() <= 80);
     }
+
+    private static final String HEADER = """
+        id,common_name,scientific_name,trade_names,origin,radial_shrinkage_percent,tangential_shrinkage_percent,\
+        volumetric_shrinkage_percent,shrinkage_start_percent,shrinkage_source,shrinkage_basis,\
+        differential_radial_percent_per_percent,differential_tangential_percent_per_percent,differential_source,\
+        differential_basis,specific_gravity,specific_gravity_basis,mor_mpa,moe_gpa,compression_parallel_mpa,\
+        compression_perpendicular_mpa,shear_parallel_mpa,tension_perpendicular_mpa,side_hardness_n,\
+        strength_moisture_percent,strength_source,strength_basis,strength_from_memory,strength_second_hand,note
+        """;
+
+    private Path ownWoods(String tangential) throws IOException {
+        String row = "garden-plum,Garden plum,Prunus domestica,plum,european,5.0," + tangential
+                + ",13,30,\"maker, measured\",entered by you" + ",".repeat(19) + "invented\n";
+        return Files.writeString(folder.resolve("own.csv"), HEADER + row);
+    }
+
+    @Test
+    void aWoodOfOnesOwnIsLookedUpAndUsedLikeAnyOther() throws IOException {
+        String own = ownWoods("8.0").toString();
+        assertThat(run("", "woods", "plum", "--woods", own).out)
+                .contains("Garden plum, Prunus domestica")
+                .contains("8.0 % flatsawn");
+        Path design = Files.writeString(
+                folder.resolve("plum.yaml"), DOOR.replace("panel:  {wood: white oak", "panel:  {wood: plum"));
+        assertThat(run("", "review", design.toString(), "--woods", own).out)
+                .contains("door, panel: how wide to cut it")
+                .containsPattern("measured\\s+\\(entered\\s+by\\s+you\\)");
+        assertThat(run("", "review", design.toString()).err).contains("plum");
+    }
+
+    @Test
+    void aTableOfOnesOwnIsRefusedWithEveryBadCell() throws IOException {
+        Path own = ownWoods("eight");
+        Ran ran = run("", "woods", "plum", "--woods", own.toString());
+        assertThat(ran.exit).isEqualTo(Exit.WRONG);
+        assertThat(ran.err.replace(own.toString(), "own.csv")).isEqualTo("""
+                own.csv:2: tangential_shrinkage_percent must be a number such as 12.3, but was 'eight'
+                Nothing was reckoned: mend the table of your own, and run it again.
+                """);
+        Ran gone =
+                run("", "woods", "plum", "--woods", folder.resolve("none.csv").toString());
+        assertThat(gone.exit).isEqualTo(Exit.WRONG);
+        assertThat(gone.err).contains("none.csv: there is no such file");
+    }
+
+    @Test
+    void theReadmeShowsWhatTheProgramPrints() throws IOException {
+        Ran ran =
+                run("", "review", DESIGNS.resolve("lakeside-book-cupboard.yaml").toString());
+        String readme = Files.readString(Path.of("..", "README.md"));
+        String shown = readme.split("<!-- sample output -->\n```\n", 2)[1].split("```", 2)[0];
+        assertThat(shown.lines().count()).isGreaterThanOrEqualTo(8);
+        assertThat(ran.out).contains(shown);
+        assertThat(ran.exit).isEqualTo(Exit.HOLDS);
+    }
 }

@@ -345,7 +345,7 @@ class YamlNodesTest {
         assertThat(in.problems()).isEmpty();
         assertThat(read(largest + "#")).isNull();
         assertThat(in.problems())
-                .containsExactly(new Problem("box.yaml", "the file has 257 KB; a design file may have 256 KB at most"));
+                .containsExactly(new Problem("box.yaml", "the file has 257 KB; it may have 256 KB at most"));
     }
 
     @Test
@@ -359,7 +359,7 @@ class YamlNodesTest {
         assertThat(in.problems())
                 .extracting(Problem::sentence)
                 .containsExactly(
-                        "the file has 2930 KB; a design file may have 256 KB at most",
+                        "the file has 2930 KB; it may have 256 KB at most",
                         "there is no such file",
                         "this is a directory, not a file");
     }
