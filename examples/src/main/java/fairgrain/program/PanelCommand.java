@@ -80,7 +80,10 @@ final class PanelCommand implements Callable<Integer> {
             answers.add(answer);
             List<Problem> problems = new ArrayList<>();
             if (design(catalog, yaml(filled(answers)), problems) == null) {
-                problems.stream().limit(1).forEach(problem -> out.println("  " + problem.sentence()));
+                problems.stream()
+                        .limit(1)
+                        .forEach(problem ->
+                                out.println("  " + problem.sentence().replaceFirst("^panel: (?:panel )?", "")));
                 answers.remove(answers.size() - 1);
             }
         }

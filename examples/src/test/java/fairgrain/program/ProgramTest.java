@@ -299,4 +299,12 @@ class ProgramTest {
         assertThat(ran.out).contains(shown);
         assertThat(ran.exit).isEqualTo(Exit.HOLDS);
     }
+
+    @ParameterizedTest
+    @CsvSource({"mm", "Millimeters", "MM"})
+    void unitsGoByTheirShortNamesToo(String units) throws IOException {
+        String sample = Files.readString(DESIGNS.resolve("one-door.yaml"));
+        assertThat(review(sample.replaceAll("(?m)^units:.*$", "units: " + units)).err)
+                .doesNotContain("units");
+    }
 }

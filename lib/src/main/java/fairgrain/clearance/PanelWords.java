@@ -48,8 +48,9 @@ final class PanelWords {
         Length gap = rule().down(expected.room().minus(fit.width()).times(0.5));
         Words why = none
                 ? Words.of(
-                        "No width will do: it would have to be at least {} to stay in the groove at the dry end and at"
-                                + " most {} not to bottom out at the damp end.",
+                        (window.isEmpty() ? "No width will do: it" : "No width that can be measured will do: it")
+                                + " would have to be at least {} to stay in the groove at the dry end and at most {} not"
+                                + " to bottom out at the damp end.",
                         window.least(),
                         window.most())
                 : Words.of(

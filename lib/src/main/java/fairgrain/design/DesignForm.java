@@ -5,6 +5,7 @@ import fairgrain.form.Entries;
 import fairgrain.form.Field;
 import fairgrain.form.Form;
 import fairgrain.form.Kind;
+import fairgrain.form.Kinds;
 import fairgrain.form.Node;
 import fairgrain.form.Reading;
 import fairgrain.part.Setting;
@@ -24,8 +25,10 @@ public final class DesignForm extends Form<Design> {
     private static final String WIDEST = "heated-cold-winters-uncooled";
 
     private final Field<String> name = name("name", "what you call the piece").example("Lakeside book cupboard");
-    private final Field<UnitSystem> units = choice(
-                    "units", List.of(UnitSystem.values()), UnitSystem::word, "what a bare number means")
+    private final Field<UnitSystem> units = field(
+                    "units",
+                    Kinds.choice(List.of(UnitSystem.values()), UnitSystem::word, UnitSystem::also),
+                    "what a bare number means")
             .first((system, in) -> in.measureBy(ShopRule.of(system)));
     private final Field<Optional<MoistureYear>> place;
     private final Field<Optional<Function<MoistureYear, DayMoisture>>> cutting;

@@ -10,12 +10,23 @@ import org.jspecify.annotations.Nullable;
 /** One of several words; capitals and hyphens do not matter. */
 final class ChoiceKind<V> implements Kind<V> {
     private final Map<String, V> words = new LinkedHashMap<>();
+    private final List<String> own;
 
-    ChoiceKind(List<V> values, Function<? super V, String> word) {
-        for (V value : values) {
-            if (words.putIfAbsent(plain(word.apply(value)), value) != null) {
-                throw new IllegalArgumentException("'" + word.apply(value) + "' stands for two things");
-            }
+    /**
+     * A choice.
+     *
+     * @param word the word of each, which messages show
+     * @param also other words for the same
+     */
+    ChoiceKind(List<V> values, Function<? super V, String> word, Function<? super V, List<String>> also) {
+        values.forEach(value -> add(word.apply(value), value));
+        own = List.copyOf(words.keySet());
+        values.forEach(value -> also.apply(value).forEach(other -> add(other, value)));
+    }
+
+    private void add(String word, V value) {
+        if (words.putIfAbsent(plain(word), value) != null) {
+            throw new IllegalArgumentException("'" + word + "' stands for two things");
         }
     }
 
@@ -42,7 +53,7 @@ final class ChoiceKind<V> implements Kind<V> {
 
     @Override
     public String says() {
-        return Listed.or(List.copyOf(words.keySet()));
+        return Listed.or(own);
     }
 
     @Override
@@ -52,6 +63,6 @@ final class ChoiceKind<V> implements Kind<V> {
 
     @Override
     public String example() {
-        return words.keySet().iterator().next();
+        return own.get(0);
     }
 }

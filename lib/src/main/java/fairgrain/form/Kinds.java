@@ -65,7 +65,13 @@ public final class Kinds {
 
     /** One of several things, each with its word: {@code choice(List.of(UnitSystem.values()), UnitSystem::word)}. */
     public static <V> Kind<V> choice(List<V> values, Function<? super V, String> word) {
-        return new ChoiceKind<>(values, word);
+        return choice(values, word, value -> List.of());
+    }
+
+    /** The same, where a thing goes by other words too. */
+    public static <V> Kind<V> choice(
+            List<V> values, Function<? super V, String> word, Function<? super V, List<String>> also) {
+        return new ChoiceKind<>(values, word, also);
     }
 
     /** A thing found by its name; the noun says what sort of thing, such as "wood". */

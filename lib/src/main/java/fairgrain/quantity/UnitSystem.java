@@ -1,5 +1,7 @@
 package fairgrain.quantity;
 
+import java.util.List;
+
 /** What a bare length means, and in which units numbers are written. */
 public enum UnitSystem {
     INCHES("inches", Unit.INCH),
@@ -16,6 +18,11 @@ public enum UnitSystem {
     /** As it is written in a design. */
     public String word() {
         return word;
+    }
+
+    /** Other words for it that a maker may type. */
+    public List<String> also() {
+        return this == INCHES ? List.of("inch", "in") : List.of("mm", "millimetre", "millimeters", "millimeter");
     }
 
     /** The unit of a length that carries none. */

@@ -116,6 +116,6 @@ class PanelAsCutTest {
         Finding finding = new PanelWidth(coarsely).findings().get(0);
         assertThat(finding.verdict()).isEqualTo(Verdict.FAILS);
         assertThat(finding.sizes()).noneMatch(size -> size.what().startsWith("cut it across"));
-        assertThat(finding.why().sentence()).startsWith("No width will do");
+        assertThat(finding.why().sentence()).startsWith("No width that can be measured will do");
     }
 }
