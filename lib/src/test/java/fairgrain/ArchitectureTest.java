@@ -20,7 +20,7 @@ import java.util.List;
 class ArchitectureTest {
     private static final List<List<String>> FLOORS = List.of(
             List.of("quantity"),
-            List.of("finding", "table", "form"),
+            List.of("finding", "table", "form", "drawing"),
             List.of("moisture", "material"),
             List.of("place", "part", "movement", "bending", "fastener"),
             List.of("clearance", "shelf", "hanging"),

@@ -3,6 +3,7 @@ package fairgrain.program;
 import fairgrain.table.TableException;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
@@ -36,15 +37,20 @@ public final class Fairgrain {
 
     static int run(String[] args, InputStream in, PrintStream out, PrintStream err) {
         CommandLine line = new CommandLine(new Fairgrain())
-                .addSubcommand(new ReviewCommand(out, err))
+                .addSubcommand(new ReviewCommand(in, out, err))
                 .addSubcommand(new PanelCommand(in, out))
                 .addSubcommand(new WoodsCommand(out, err))
+                .setCaseInsensitiveEnumValuesAllowed(true)
                 .setOut(writer(out))
                 .setErr(writer(err))
                 .setExecutionExceptionHandler((fault, command, parsed) -> {
                     if (fault instanceof TableException wrong) {
                         wrong.problems().forEach(err::println);
                         err.println("Nothing was reckoned: mend the table of your own, and run it again.");
+                        return Exit.WRONG;
+                    }
+                    if (fault instanceof IOException wrong) {
+                        err.println("fairgrain: " + wrong.getMessage());
                         return Exit.WRONG;
                     }
                     err.println("fairgrain: a fault of the program, not of your file: " + fault);

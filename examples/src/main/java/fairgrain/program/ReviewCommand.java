@@ -4,57 +4,153 @@ import fairgrain.design.Catalog;
 import fairgrain.design.Design;
 import fairgrain.design.DesignForm;
 import fairgrain.design.Review;
+import fairgrain.finding.Verdict;
 import fairgrain.form.Node;
 import fairgrain.form.Reading;
 import fairgrain.quantity.ShopRule;
+import fairgrain.quantity.UnitSystem;
+import fairgrain.sheet.CsvSizes;
+import fairgrain.sheet.HtmlSheet;
+import fairgrain.sheet.JsonSheet;
 import fairgrain.sheet.TextSheet;
+import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 @Command(
         name = "review",
         mixinStandardHelpOptions = true,
-        description = "Reads a design file and prints its shop sheet.",
-        footer = {"", "Example: fairgrain review examples/designs/lakeside-book-cupboard.yaml"})
+        description = "Reads design files and prints the shop sheet of each; the worst of them sets the exit code.",
+        footer = {
+            "",
+            "Examples:",
+            "  fairgrain review examples/designs/lakeside-book-cupboard.yaml",
+            "  fairgrain review --html sheet.html examples/designs/lakeside-book-cupboard.yaml",
+            "  fairgrain review --form json - < my-design.yaml"
+        })
 final class ReviewCommand implements Callable<Integer> {
+    /** Forms of output. */
+    enum Form {
+        TEXT,
+        HTML,
+        JSON,
+        CSV
+    }
+
+    private final InputStream stdin;
     private final PrintStream out;
     private final PrintStream err;
+
+    @Spec
+    private @Nullable CommandSpec spec;
 
     @Mixin
     private OwnTables tables = new OwnTables();
 
-    @Parameters(paramLabel = "DESIGN", description = "The design file (YAML).")
-    private Path file = Path.of("");
+    @Parameters(
+            arity = "1..*",
+            paramLabel = "DESIGN",
+            description = "Design files (YAML); - reads one from standard input.")
+    private List<Path> files = new ArrayList<>();
 
-    ReviewCommand(PrintStream out, PrintStream err) {
+    @Option(
+            names = "--form",
+            paramLabel = "FORM",
+            description = "What to print: text, html, json, or csv (the sizes to cut).")
+    private Form form = Form.TEXT;
+
+    @Option(names = "--html", paramLabel = "PAGE", description = "Also write the sheet as a page, to read or to print.")
+    private @Nullable Path page;
+
+    @Option(
+            names = "--units",
+            paramLabel = "UNITS",
+            description = "Print in inches or millimetres, whatever the design is written in.")
+    private @Nullable String units;
+
+    ReviewCommand(InputStream stdin, PrintStream out, PrintStream err) {
+        this.stdin = stdin;
         this.out = out;
         this.err = err;
     }
 
     @Override
-    public Integer call() {
+    public Integer call() throws IOException {
+        if (files.size() > 1 && (page != null || form != Form.TEXT)) {
+            throw new ParameterException(
+                    line(), "several designs are printed as text only: give one design for another form");
+        }
+        UnitSystem system = units == null ? null : system(units);
         Catalog catalog = tables.catalog();
+        Verdict worst = Verdict.HOLDS;
+        boolean wrong = false;
+        for (Path file : files) {
+            Design design = design(file, catalog);
+            if (design == null) {
+                wrong = true;
+            } else {
+                worst = worst.worse(show(Review.of(design), catalog, system));
+            }
+        }
+        return wrong ? Exit.WRONG : Exit.of(worst);
+    }
+
+    private Verdict show(Review review, Catalog catalog, @Nullable UnitSystem system) throws IOException {
+        ShopRule rule = system == null ? review.design().setting().rule() : ShopRule.of(system);
+        out.print(
+                switch (form) {
+                    case TEXT -> TextSheet.write(review, rule, catalog.sources());
+                    case HTML -> HtmlSheet.write(review, rule, catalog.sources());
+                    case JSON -> JsonSheet.write(review, rule, catalog.sources());
+                    case CSV -> CsvSizes.write(review, rule);
+                });
+        if (page != null) {
+            WholeFile.write(page, HtmlSheet.write(review, rule, catalog.sources()));
+        }
+        return review.verdict();
+    }
+
+    private @Nullable Design design(Path file, Catalog catalog) throws IOException {
         Reading in = new Reading(ShopRule.INCHES);
-        Design design = read(file, catalog, in);
+        Node root = file.toString().equals("-")
+                ? YamlNodes.read("standard input", stdin.readNBytes(PlainText.MOST_BYTES + 1), in)
+                : YamlNodes.read(file, in);
+        Design design = root == null ? null : new DesignForm(catalog).design(root, in);
         if (design == null) {
             in.problems().forEach(problem -> err.println(problem.text()));
             err.println("Nothing was reckoned: mend the "
                     + (in.problems().size() == 1 ? "line" : in.problems().size() + " lines")
                     + " above and run it again.");
-            return Exit.WRONG;
         }
-        Review review = Review.of(design);
-        out.print(TextSheet.write(review, design.setting().rule(), catalog.sources()));
-        return Exit.of(review.verdict());
+        return design;
     }
 
-    private static @Nullable Design read(Path file, Catalog catalog, Reading in) {
-        Node root = YamlNodes.read(file, in);
-        return root == null ? null : new DesignForm(catalog).design(root, in);
+    private UnitSystem system(String word) {
+        for (UnitSystem system : UnitSystem.values()) {
+            if (system.word().equals(word) || system.also().contains(word)) {
+                return system;
+            }
+        }
+        throw new ParameterException(line(), "--units must be inches or millimetres, but was '" + word + "'");
+    }
+
+    private CommandLine line() {
+        if (spec == null) {
+            throw new IllegalStateException("the command was not started by the command line");
+        }
+        return spec.commandLine();
     }
 }

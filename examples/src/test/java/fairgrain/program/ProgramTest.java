@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -306,5 +307,56 @@ class ProgramTest {
         String sample = Files.readString(DESIGNS.resolve("one-door.yaml"));
         assertThat(review(sample.replaceAll("(?m)^units:.*$", "units: " + units)).err)
                 .doesNotContain("units");
+    }
+
+    @Test
+    void severalDesignsInOneGoEndWithTheWorst() {
+        Ran ran = run(
+                "",
+                "review",
+                DESIGNS.resolve("lakeside-book-cupboard.yaml").toString(),
+                DESIGNS.resolve("coast-display-shelf.yaml").toString());
+        assertThat(ran.out).contains("LAKESIDE BOOK CUPBOARD").contains("COAST DISPLAY SHELF");
+        assertThat(ran.exit).isEqualTo(Exit.FAILS);
+    }
+
+    @Test
+    void aDesignComesFromStandardInputAndGoesOutInEveryForm() throws IOException {
+        String sample = Files.readString(DESIGNS.resolve("lakeside-book-cupboard.yaml"));
+        assertThat(run(sample, "review", "-").out).startsWith("LAKESIDE BOOK CUPBOARD ... HOLDS");
+        assertThat(run(sample, "review", "--form", "json", "-").out).startsWith("{\n  \"version\": 1,");
+        assertThat(run(sample, "review", "--form", "csv", "-").out).startsWith("part,question,verdict,what,shop,si");
+        assertThat(run(sample, "review", "--form", "html", "-").out).startsWith("<!DOCTYPE html>");
+        assertThat(run(sample, "review", "--units", "mm", "-").out)
+                .contains("cut it across the grain")
+                .contains("285 mm");
+        assertThat(run("name: [", "review", "-").err).startsWith("standard input:1:");
+    }
+
+    @Test
+    void thePageIsWrittenWholeOrNotAtAll() throws IOException {
+        String sample = DESIGNS.resolve("lakeside-book-cupboard.yaml").toString();
+        Path page = folder.resolve("sheet.html");
+        assertThat(run("", "review", "--html", page.toString(), sample).exit).isEqualTo(Exit.HOLDS);
+        assertThat(Files.readString(page)).startsWith("<!DOCTYPE html>").endsWith("</html>\n");
+        try (Stream<Path> left = Files.list(folder)) {
+            assertThat(left).containsExactly(page);
+        }
+        Ran nowhere =
+                run("", "review", "--html", folder.resolve("no/such/sheet.html").toString(), sample);
+        assertThat(nowhere.exit).isEqualTo(Exit.WRONG);
+        assertThat(nowhere.err).contains("there is no folder to write");
+    }
+
+    @Test
+    void unitsThatNobodyKnowsAreRefused() {
+        Ran ran = run(
+                "",
+                "review",
+                "--units",
+                "cubits",
+                DESIGNS.resolve("one-door.yaml").toString());
+        assertThat(ran.exit).isEqualTo(Exit.WRONG);
+        assertThat(ran.err).contains("--units must be inches or millimetres, but was 'cubits'");
     }
 }

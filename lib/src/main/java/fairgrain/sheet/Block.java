@@ -1,5 +1,6 @@
 package fairgrain.sheet;
 
+import fairgrain.drawing.Drawing;
 import fairgrain.finding.Caution;
 import fairgrain.finding.Verdict;
 import java.util.List;
@@ -31,6 +32,9 @@ public sealed interface Block {
 
     /** Items of a list, under a few words. */
     record Items(String lead, List<String> items) implements Block {}
+
+    /** A drawing to scale; writers without drawings write its words. */
+    record Figure(Drawing drawing, String caption) implements Block {}
 
     /** What must be said wherever the answer is acted on. */
     record Warning(Caution caution) implements Block {}

@@ -1,5 +1,6 @@
 package fairgrain.sheet;
 
+import fairgrain.design.Asked;
 import fairgrain.design.Design;
 import fairgrain.design.Review;
 import fairgrain.finding.Check;
@@ -43,7 +44,7 @@ public final class Blocks {
     public static List<Block> of(Review review, ShopRule rule, Map<String, String> titles) {
         Blocks sheet = new Blocks(review, rule, titles);
         sheet.top();
-        review.findings().forEach(sheet::finding);
+        review.asked().forEach(sheet::asked);
         sheet.untold();
         sheet.sources();
         return List.copyOf(sheet.blocks);
@@ -70,7 +71,15 @@ public final class Blocks {
         }
     }
 
-    private void finding(Finding finding) {
+    private void asked(Asked<?> asked) {
+        Optional<Block.Figure> figure = Figures.of(asked.question(), rule);
+        for (Finding finding : asked.findings()) {
+            finding(finding, figure);
+            figure = Optional.empty();
+        }
+    }
+
+    private void finding(Finding finding, Optional<Block.Figure> figure) {
         blocks.add(new Block.Heading(2, finding.part() + ": " + finding.question(), Optional.of(finding.verdict())));
         if (!finding.sizes().isEmpty()) {
             blocks.add(new Block.Sizes(finding.sizes().stream()
@@ -78,6 +87,7 @@ public final class Blocks {
                     .toList()));
         }
         blocks.add(new Block.Sentence(finding.why().in(rule)));
+        figure.ifPresent(blocks::add);
         if (!finding.outcomes().isEmpty()) {
             blocks.add(new Block.Checks(
                     finding.outcomes().stream().map(this::check).toList()));

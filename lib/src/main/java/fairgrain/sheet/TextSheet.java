@@ -45,6 +45,8 @@ public final class TextSheet {
             }
             String mark = items.lead().isEmpty() ? "" : "- ";
             items.items().forEach(item -> paragraph("  " + mark, "    ", item));
+        } else if (block instanceof Block.Figure figure) {
+            paragraph("  ", "  ", "Drawing: " + figure.drawing().alt());
         } else if (block instanceof Block.Warning warning) {
             paragraph("  CAUTION ", "          ", warning.caution().sentence());
         }

@@ -6,13 +6,13 @@ import java.util.Arrays;
 import java.util.List;
 
 /** Input for the tests: each key stands on a line of its own, from line 1 on, as if it came from lakeside.yaml. */
-final class Given {
+public final class Given {
     private int line;
 
     private Given() {}
 
     /** Key, value, key, value ...; a value is a text, a list, another array of keys and values, or nothing (""). */
-    static Node.Mapping block(Object... keysAndValues) {
+    public static Node.Mapping block(Object... keysAndValues) {
         return new Given().mapping(keysAndValues, 1);
     }
 
@@ -20,16 +20,16 @@ final class Given {
         return new Node.Scalar("lakeside.yaml:1:1", text);
     }
 
-    static Object[] in(Object... keysAndValues) {
+    public static Object[] in(Object... keysAndValues) {
         return keysAndValues;
     }
 
     /** A list of blocks. */
-    static List<Object> blocks(Object[]... blocks) {
+    public static List<Object> blocks(Object[]... blocks) {
         return List.<Object>copyOf(Arrays.asList(blocks));
     }
 
-    static Reading inInches() {
+    public static Reading inInches() {
         return new Reading(ShopRule.INCHES);
     }
 
