@@ -104,7 +104,9 @@ public final class PlateResponse {
         double most = 0;
         for (int i = 0; i <= PLACES; i++) {
             for (int j = 0; j <= PLACES; j++) {
-                most = Math.max(most, deflection(span * i / PLACES, depth * j / PLACES));
+                // the last place may come out a hair beyond the edge
+                double x = Math.min(span, span * i / PLACES);
+                most = Math.max(most, deflection(x, Math.min(depth, depth * j / PLACES)));
             }
         }
         return most;

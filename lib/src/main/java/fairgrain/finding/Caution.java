@@ -18,6 +18,8 @@ public enum Caution {
     ASSUMED_CONTENTS("The weights are what was entered; heavier things void the answer."),
     GLASS("Glass cuts and can fall: edges polished, nobody below in doubt, safety glass where children reach or"
             + " people sit."),
+    SHARDS("Annealed glass breaks into long sharp shards that fall on whatever is below; toughened glass can fall to"
+            + " pieces all at once, without warning."),
     SHELF_IN_USE("Do not stand or climb on a shelf: no person is in these figures.");
 
     private final String sentence;

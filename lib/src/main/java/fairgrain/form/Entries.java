@@ -1,6 +1,7 @@
 package fairgrain.form;
 
 import fairgrain.quantity.ShopRule;
+import java.io.Reader;
 import java.util.Map;
 
 /** The values of one block, each read by its field, for {@link Form#build}. */
@@ -39,6 +40,11 @@ public final class Entries {
     /** Where the block stands. */
     public String at() {
         return block.at();
+    }
+
+    /** A text that comes with the input, by the name the block gives it; whoever asks closes it. */
+    public Reader enclosed(String name) {
+        return in.enclosures().open(name);
     }
 
     /** How the shop of this input measures. */

@@ -13,19 +13,31 @@ public final class Reading {
     private final List<Problem> problems = new ArrayList<>();
     private final List<Taken> taken = new ArrayList<>();
     private final Deque<Spot> spots = new ArrayDeque<>();
+    private final Enclosures enclosures;
     private ShopRule rule;
 
     /** Where the reading has come to: the part, as the maker calls it, and the keys below it. */
     private record Spot(String part, String keys) {}
 
     public Reading(ShopRule rule) {
+        this(rule, Enclosures.NONE);
+    }
+
+    /** The reading of an input that comes with other texts. */
+    public Reading(ShopRule rule, Enclosures enclosures) {
         this.rule = rule;
+        this.enclosures = enclosures;
         spots.push(new Spot("", ""));
     }
 
     /** How the shop of this input measures. */
     public ShopRule rule() {
         return rule;
+    }
+
+    /** The texts that come with this input. */
+    Enclosures enclosures() {
+        return enclosures;
     }
 
     /** From here on the input is read as this shop means it. */

@@ -17,4 +17,14 @@ public record Setting(MoistureYear year, DayMoisture day, ShopRule rule, double 
     public Setting {
         Require.between("planning share", deviations, 0, 4, "standard deviations");
     }
+
+    /** The same, but the piece lives through another year. */
+    public Setting year(MoistureYear other) {
+        return new Setting(other, day, rule, deviations);
+    }
+
+    /** The same, but the stock is cut at another moisture. */
+    public Setting day(DayMoisture other) {
+        return new Setting(year, other, rule, deviations);
+    }
 }
