@@ -1,53 +1,74 @@
 package fairgrain.hanging;
 
-import fairgrain.finding.Evidence;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.Limits;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
- * Screws through a rail (or the back) into studs, in each stud one above the other.
+ * Screws through a rail (or the back) into studs, in each stud one above the other, in one row or several.
  *
  * @param screw which
  * @param length from under the head to the point
- * @param perStud how many in each stud
+ * @param rows from the top down
  * @param studs where the studs stand, from the left end of the cabinet
- * @param height of the lowest of them above the lower edge of the cabinet
- * @param railThickness of the wood under the heads
- * @param railGravity of that wood, oven-dry mass on oven-dry volume
- * @param railName what it is
+ * @param rail what is under the heads
  */
-public record Fixing(
-        Screw screw,
-        Length length,
-        int perStud,
-        List<Length> studs,
-        Length height,
-        Length railThickness,
-        double railGravity,
-        String railName,
-        Evidence evidence) {
+public record Fixing(HangingScrew screw, Length length, List<Row> rows, List<Length> studs, Rail rail) {
     public static final Limits LENGTH = new Limits("screw length", 0.01, 0.3, "m");
-    public static final Limits HEIGHT = new Limits("height of the screws above the lower edge", 0.05, 3, "m");
-    public static final Limits RAIL = new Limits("rail thickness", 0.003, 0.06, "m");
 
     public Fixing {
         LENGTH.check(length);
-        HEIGHT.check(height);
-        RAIL.check(railThickness);
-        new Limits("screws in each stud", 1, 12, "screws").check(perStud);
+        rows = rows.stream()
+                .sorted(Comparator.comparing(Row::height).reversed())
+                .toList();
         studs = studs.stream().sorted().toList();
+        if (rows.isEmpty()) {
+            throw new IllegalArgumentException("there must be a row of screws at least");
+        }
         if (studs.isEmpty() || studs.stream().distinct().count() < studs.size()) {
             throw new IllegalArgumentException("the studs must stand at places of their own, at least one");
         }
-        new Limits("specific gravity of the rail", 0.2, 1.2, "(a ratio)").check(railGravity);
     }
 
+    /** One row. */
+    public Fixing(HangingScrew screw, Length length, Row row, List<Length> studs, Rail rail) {
+        this(screw, length, List.of(row), studs, rail);
+    }
+
+    /** The uppermost. */
+    public Row top() {
+        return rows.get(0);
+    }
+
+    /** Screws in each stud, all rows together. */
+    public int inEachStud() {
+        return rows.stream().mapToInt(Row::perStud).sum();
+    }
+
+    /** The uppermost row with other screws in each stud. */
     public Fixing perStud(int other) {
-        return new Fixing(screw, length, other, studs, height, railThickness, railGravity, railName, evidence);
+        List<Row> changed = new ArrayList<>(rows);
+        changed.set(0, top().perStud(other));
+        return new Fixing(screw, length, changed, studs, rail);
+    }
+
+    public Fixing with(Row another) {
+        List<Row> more = new ArrayList<>(rows);
+        more.add(another);
+        return new Fixing(screw, length, more, studs, rail);
     }
 
     public Fixing length(Length other) {
-        return new Fixing(screw, other, perStud, studs, height, railThickness, railGravity, railName, evidence);
+        return new Fixing(screw, other, rows, studs, rail);
+    }
+
+    public Fixing studs(List<Length> others) {
+        return new Fixing(screw, length, rows, others, rail);
+    }
+
+    public Fixing rail(Rail other) {
+        return new Fixing(screw, length, rows, studs, other);
     }
 }

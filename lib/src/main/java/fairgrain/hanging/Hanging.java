@@ -1,22 +1,16 @@
 package fairgrain.hanging;
 
-import fairgrain.fastener.CombinedLoad;
 import fairgrain.fastener.EdgeAndSpacing;
-import fairgrain.fastener.HeadPullThrough;
 import fairgrain.fastener.LoadDuration;
-import fairgrain.fastener.Overturning;
-import fairgrain.fastener.RailOnThreeStuds;
-import fairgrain.fastener.ReferenceWithdrawal;
-import fairgrain.fastener.StudShares;
-import fairgrain.fastener.YieldLimit;
-import fairgrain.fastener.YieldMode;
 import fairgrain.finding.Answer;
 import fairgrain.finding.Basis;
 import fairgrain.finding.Check;
 import fairgrain.finding.Citation;
-import fairgrain.finding.Evidence;
+import fairgrain.finding.Draw;
 import fairgrain.finding.Finding;
+import fairgrain.finding.Missing;
 import fairgrain.finding.Model;
+import fairgrain.finding.Outcome;
 import fairgrain.finding.Question;
 import fairgrain.finding.Reliability;
 import fairgrain.finding.Spread;
@@ -28,19 +22,33 @@ import fairgrain.quantity.Limits;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * Do these screws hold in these studs, under a load that stays? Not yet: does the cabinet hold; its own joints are asked about elsewhere.
+ * Do these screws hold in these studs? The cabinet's own joints are asked about elsewhere, its rail by {@link RailStrength}.
  *
  * @param part the cabinet, as the maker calls it
  * @param hung everything that hangs
+ * @param cabinet its sizes and doors
  * @param fixing the screws
  * @param stud what they go into
- * @param gap everything between rail and stud that is not wood in bearing: board, plaster, tile; zero if the rail lies on the stud
- * @param width of the cabinet along the wall
+ * @param layers everything between rail and stud that is not wood in bearing: board, plaster, tile; none if the rail lies on the stud
+ * @param cases what is asked beyond the standing load
+ * @param carries what the fixing of blocking or of a backing may carry, if the screws go into one
+ * @param open what must be known first, whatever the figures say
  * @param in the setting
  */
-public record Hanging(String part, HungWeight hung, Fixing fixing, Stud stud, Length gap, Length width, Setting in)
+public record Hanging(
+        String part,
+        HungWeight hung,
+        Cabinet cabinet,
+        Fixing fixing,
+        Stud stud,
+        List<Layer> layers,
+        LoadCases cases,
+        Optional<Force> carries,
+        List<Missing> open,
+        Setting in)
         implements Question<Hanging.Held> {
 
     public static final Limits GAP = new Limits("what lies between rail and stud", 0, 0.1, "m");
@@ -48,43 +56,71 @@ public record Hanging(String part, HungWeight hung, Fixing fixing, Stud stud, Le
     public static final Citation SOURCE = Citation.of("own", "cabinet turning about its lower edge", Basis.DERIVED);
 
     /** The wall bears over some height, not at the very edge. */
-    static final Length CONTACT = Length.mm(20);
-
-    private static final double BEYOND_THREE = 1.25; // judgement: share of an inner stud of many, over 1/(n - 1)
+    public static final Length CONTACT = Length.mm(20);
 
     public Hanging {
-        GAP.check(gap);
+        layers = List.copyOf(layers);
+        open = List.copyOf(open);
+        Layer.gap(layers);
         for (Length place : fixing.studs()) {
-            if (place.metres() < 0 || place.compareTo(width) > 0) {
+            if (place.metres() < 0 || place.compareTo(cabinet.width()) > 0) {
                 throw new IllegalArgumentException("every stud must stand behind the cabinet, between its ends");
             }
         }
-        if (fixing.studs().size() < 2) {
+        if (fixing.studs().size() < 2 && !new ScrewLoads(fixing, cabinet.width(), CONTACT).keepLevel()) {
             throw new IllegalArgumentException(
-                    "a cabinet on a single stud cannot be judged: catch a second one, or fix blocking or a rail across"
-                            + " two");
+                    "a cabinet on a single stud cannot be judged unless two screws sit one above the other at known"
+                            + " heights: catch a second stud, or fix blocking or a rail across two");
         }
-        if (fixing.height().metres() < 3 * CONTACT.metres()) {
+        if (fixing.top().height().metres() < 3 * CONTACT.metres()) {
             throw new IllegalArgumentException("the screws must sit well above the lower edge of the cabinet");
         }
+        if (stud instanceof SteelStud && fixing.screw().lag()) {
+            throw new IllegalArgumentException("a lag screw does not hold in the sheet of a steel stud");
+        }
+        if (stud instanceof SteelStud && fixing.screw() instanceof DeclaredScrew) {
+            throw new IllegalArgumentException(
+                    "declared values of a screw are taken for wood; in a steel stud the sheet decides");
+        }
+        if (cases.people().contains(LoadCase.CHILD_ON_DOOR) && cabinet.leaves().isEmpty()) {
+            throw new IllegalArgumentException("there is no door for a child to hang on");
+        }
+        for (LoadCase each : cases.people()) {
+            cabinet.reach(each);
+        }
+    }
+
+    /** Nothing asked beyond what always counts. */
+    public Hanging(
+            String part, HungWeight hung, Cabinet cabinet, Fixing fixing, Stud stud, List<Layer> layers, Setting in) {
+        this(part, hung, cabinet, fixing, stud, layers, LoadCases.ALWAYS, Optional.empty(), List.of(), in);
     }
 
     /**
      * The hanging in numbers.
      *
      * @param weight of everything
-     * @param pull of the cabinet away from the wall, at the height of the screws
-     * @param uses of the screws in each stud, from the left
+     * @param pull of the cabinet away from the wall, were all of it taken at the height of the upper screws
+     * @param uses of the hardest worked screw in each stud, standing, from the left
      * @param deepEnough least depth in the stud against the depth reached
-     * @param worst use of the hardest worked screw, against one
-     * @param edge least distance from the edge of the stud against what is left; empty for screws under a quarter inch, for
-     *     which the code gives none
+     * @param worst use of the hardest worked screw, standing, against one
+     * @param others the same in each other case
+     * @param places distances from edges and between screws
      */
-    public record Held(Force weight, Force pull, List<Use> uses, Check deepEnough, Check worst, Optional<Check> edge)
+    public record Held(
+            Force weight,
+            Force pull,
+            List<Use> uses,
+            Check deepEnough,
+            Check worst,
+            List<Check> others,
+            List<Check> places)
             implements Answer {
         @Override
         public List<Check> checks() {
-            return edge.map(e -> List.of(deepEnough, worst, e)).orElse(List.of(deepEnough, worst));
+            return Stream.of(List.of(deepEnough, worst), others, places)
+                    .flatMap(List::stream)
+                    .toList();
         }
     }
 
@@ -92,13 +128,15 @@ public record Hanging(String part, HungWeight hung, Fixing fixing, Stud stud, Le
      * How one screw is worked.
      *
      * @param stud where it is, from the left end of the cabinet
+     * @param height above the lower edge of the cabinet
      * @param shear along the wall, on one screw
      * @param pull away from the wall, on one screw
      * @param used part of its strength; 1 is all that is allowed
      * @param straightLine the same by the plain sum of both parts, which is never less
-     * @param mode how it would give way sideways
+     * @param mode where it would give way first
      */
-    public record Use(Length stud, Force shear, Force pull, double used, double straightLine, YieldMode mode) {}
+    public record Use(
+            Length stud, Length height, Force shear, Force pull, double used, double straightLine, String mode) {}
 
     /** One spread: how far the contents are on the way to their heavy figure, which stands at the planning share. */
     @Override
@@ -109,58 +147,109 @@ public record Hanging(String part, HungWeight hung, Fixing fixing, Stud stud, Le
     @Override
     public Model<Held> model() {
         ScrewHold hold = hold();
-        Optional<Check> edge = edge();
-        double[] weightShares = shares(true);
-        double[] pullShares = shares(false);
+        ScrewLoads loads = loads();
+        List<LoadCase> all = cases.of(cabinet);
+        List<Check> places = FixingPlaces.checks(fixing, stud);
         return draw -> {
             double heaviness = draw.of(0) / Reliability.NINETEEN_IN_TWENTY;
-            double weight = hung.mass(heaviness) * Force.STANDARD_GRAVITY;
-            double pull =
-                    Overturning.pull(hung.moment(heaviness), fixing.height().metres(), CONTACT.metres());
-            List<Use> uses = new ArrayList<>();
-            double worst = 0;
-            for (int i = 0; i < weightShares.length; i++) {
-                double shear = weight * weightShares[i] / fixing.perStud();
-                double out = pull * pullShares[i] / fixing.perStud();
-                double used = hold.used(shear, out);
-                worst = Math.max(worst, used);
-                uses.add(new Use(
-                        fixing.studs().get(i),
-                        new Force(shear),
-                        new Force(out),
-                        used,
-                        hold.straightLine(shear, out),
-                        hold.mode()));
+            Demand standing = demand(LoadCase.STANDING, heaviness, Demand.Side.RIGHT);
+            List<Check> others = new ArrayList<>();
+            for (LoadCase each : all) {
+                if (each != LoadCase.STANDING) {
+                    others.add(Check.of(
+                            "use of the hardest worked screw, " + each.word() + ", against all of it",
+                            used(each, heaviness, hold, loads),
+                            1,
+                            Dimension.RATIO));
+                }
             }
+            carries.ifPresent(most -> others.add(Check.of(
+                    "weight and pull in the worst case, against what the blocking or backing may carry",
+                    all.stream()
+                            .map(each -> demand(each, heaviness, Demand.Side.RIGHT))
+                            .mapToDouble(this::whole)
+                            .max()
+                            .orElse(0),
+                    most.newtons(),
+                    Dimension.FORCE)));
+            List<Use> uses = uses(loads.of(standing), hold);
             return new Held(
-                    new Force(weight),
-                    new Force(pull),
-                    List.copyOf(uses),
+                    new Force(standing.weight()),
+                    new Force(standing.pull(fixing.top().height().metres(), CONTACT.metres())),
+                    uses,
                     Check.of(
                             "least depth in the stud, against the depth reached",
                             hold.leastDepth().metres(),
                             hold.depth().metres(),
                             Dimension.LENGTH),
-                    Check.of("use of the hardest worked screw, against all of it", worst, 1, Dimension.RATIO),
-                    edge);
+                    Check.of(
+                            "use of the hardest worked screw, against all of it",
+                            uses.stream().mapToDouble(Use::used).max().orElse(ScrewHold.USED_UP),
+                            1,
+                            Dimension.RATIO),
+                    List.copyOf(others),
+                    places);
         };
     }
 
-    /** The larger of the shares of a stiff cabinet and of a limber rail, stud by stud. */
-    private double[] shares(boolean ofWeight) {
-        double[] places = fixing.studs().stream().mapToDouble(Length::metres).toArray();
-        double centre = width.metres() / 2;
-        double[] shares = ofWeight ? StudShares.ofWeight(places, centre) : StudShares.ofPull(places, centre);
-        int n = places.length;
-        for (int i = 0; i < n; i++) {
-            shares[i] = Math.abs(shares[i]);
-            if (n == 3 && i == 1) {
-                shares[i] = Math.max(shares[i], RailOnThreeStuds.middleShare((places[2] - places[0]) / 2, 0));
-            } else if (n > 3 && i > 0 && i < n - 1) {
-                shares[i] = Math.max(shares[i], BEYOND_THREE / (n - 1));
+    /** The demand of a case, whatever may hold it. */
+    public Demand demand(LoadCase which, double heaviness, Demand.Side side) {
+        return Demand.of(
+                which, hung, cabinet, cases, heaviness, fixing.top().height().metres(), side);
+    }
+
+    private double whole(Demand demand) {
+        return Math.hypot(demand.shear(), demand.pull(fixing.top().height().metres(), CONTACT.metres()));
+    }
+
+    /** Use of the hardest worked screw, the worse of both sides. */
+    private double used(LoadCase which, double heaviness, ScrewHold hold, ScrewLoads loads) {
+        double worst = 0;
+        List<Demand.Side> sides = which == LoadCase.SCREW_GONE
+                ? List.of(Demand.Side.RIGHT) // nothing in it is one-sided
+                : List.of(Demand.Side.values());
+        for (Demand.Side side : sides) {
+            Demand demand = demand(which, heaviness, side);
+            List<List<ScrewLoads.OnScrew>> ways =
+                    which == LoadCase.SCREW_GONE ? loads.oneGone(demand) : List.of(loads.of(demand));
+            for (List<ScrewLoads.OnScrew> way : ways) {
+                worst = Math.max(worst, worst(way, hold, which.duration()));
             }
         }
-        return shares;
+        return worst;
+    }
+
+    /** Nothing left to hold on to uses up everything. */
+    static double worst(List<ScrewLoads.OnScrew> screws, ScrewHold hold, LoadDuration duration) {
+        return screws.stream()
+                .mapToDouble(on -> hold.used(on.shear(), on.pull(), duration))
+                .max()
+                .orElse(ScrewHold.USED_UP);
+    }
+
+    private List<Use> uses(List<ScrewLoads.OnScrew> screws, ScrewHold hold) {
+        List<Use> uses = new ArrayList<>();
+        for (Length stud : fixing.studs()) {
+            ScrewLoads.OnScrew worst = null;
+            for (ScrewLoads.OnScrew on : screws) {
+                if (on.stud() == stud.metres()
+                        && (worst == null
+                                || hold.used(on.shear(), on.pull()) > hold.used(worst.shear(), worst.pull()))) {
+                    worst = on;
+                }
+            }
+            if (worst != null) {
+                uses.add(new Use(
+                        stud,
+                        new Length(worst.height()),
+                        new Force(worst.shear()),
+                        new Force(worst.pull()),
+                        hold.used(worst.shear(), worst.pull()),
+                        hold.straightLine(worst.shear(), worst.pull(), LoadDuration.PERMANENT),
+                        hold.weakest(worst.shear(), worst.pull())));
+            }
+        }
+        return List.copyOf(uses);
     }
 
     @Override
@@ -169,7 +258,28 @@ public record Hanging(String part, HungWeight hung, Fixing fixing, Stud stud, Le
     }
 
     public Hanging fixing(Fixing other) {
-        return new Hanging(part, hung, other, stud, gap, width, in);
+        return new Hanging(part, hung, cabinet, other, stud, layers, cases, carries, open, in);
+    }
+
+    public Hanging carries(Force most) {
+        return new Hanging(part, hung, cabinet, fixing, stud, layers, cases, Optional.of(most), open, in);
+    }
+
+    public Hanging layers(List<Layer> others) {
+        return new Hanging(part, hung, cabinet, fixing, stud, others, cases, carries, open, in);
+    }
+
+    public Hanging stud(Stud other) {
+        return new Hanging(part, hung, cabinet, fixing, other, layers, cases, carries, open, in);
+    }
+
+    public Hanging cases(LoadCases other) {
+        return new Hanging(part, hung, cabinet, fixing, stud, layers, other, carries, open, in);
+    }
+
+    /** Everything between rail and stud. */
+    public Length gap() {
+        return Layer.gap(layers);
     }
 
     /** Moisture content at the damp end, as planned. */
@@ -177,45 +287,41 @@ public record Hanging(String part, HungWeight hung, Fixing fixing, Stud stud, Le
         return in.year().damp().at(Reliability.NINETEEN_IN_TWENTY);
     }
 
-    private Optional<Check> edge() {
-        double d = fixing.screw().diameter().metres();
-        return d < EdgeAndSpacing.LARGE
-                ? Optional.empty()
-                : Optional.of(Check.of(
-                        "least distance from the edge of the stud, against what is left if it is 6 mm off centre",
-                        EdgeAndSpacing.largeEdge(d, false),
-                        EdgeAndSpacing.studEdge(stud.width().metres()),
-                        Dimension.LENGTH));
-    }
-
     /** A thin screw so near the edge that it may split the stud: no figure says that it does not. */
     boolean maySplitTheEdge() {
         double d = fixing.screw().diameter().metres();
-        return d < EdgeAndSpacing.LARGE
+        return stud instanceof WoodStud wood
+                && !FixingPlaces.hasEdge(fixing.screw())
+                && d < EdgeAndSpacing.LARGE
                 && EdgeAndSpacing.smallEdgeBored(d)
-                        > EdgeAndSpacing.studEdge(stud.width().metres());
+                        > EdgeAndSpacing.studEdge(wood.width().metres());
     }
 
     ScrewHold hold() {
-        return ScrewHold.of(fixing, stud, gap, dampest());
+        return new ScrewStrength(fixing, gap(), dampest()).in(stud);
+    }
+
+    ScrewLoads loads() {
+        return new ScrewLoads(fixing, cabinet.width(), CONTACT);
+    }
+
+    /**
+     * Every check at its likely worst case. There is one spread, and heavier contents never make a check come out better, so the
+     * worst case of each is the heavy one.
+     */
+    List<Outcome> outcomes() {
+        Model<Held> model = model();
+        List<Check> planned = model.at(spread -> Reliability.NINETEEN_IN_TWENTY).checks();
+        List<Check> expected = model.at(Draw.AS_PLANNED).checks();
+        List<Outcome> outcomes = new ArrayList<>();
+        for (int i = 0; i < planned.size(); i++) {
+            outcomes.add(new Outcome(planned.get(i), expected.get(i)));
+        }
+        return List.copyOf(outcomes);
     }
 
     boolean holds() {
-        return Reliability.outcomes(this, Reliability.NINETEEN_IN_TWENTY).stream()
-                .allMatch(o -> o.planned().holds());
-    }
-
-    Evidence evidence() {
-        return Evidence.of(
-                        SOURCE,
-                        YieldLimit.SOURCE,
-                        YieldLimit.GAP_SOURCE,
-                        ReferenceWithdrawal.SOURCE,
-                        HeadPullThrough.SOURCE,
-                        LoadDuration.SOURCE,
-                        CombinedLoad.SOURCE)
-                .and(fixing.screw().evidence())
-                .and(fixing.evidence())
-                .and(stud.evidence());
+        return model().at(spread -> Reliability.NINETEEN_IN_TWENTY).checks().stream()
+                .allMatch(Check::holds);
     }
 }

@@ -1,49 +1,55 @@
 package fairgrain.hanging;
 
 import fairgrain.fastener.Adjustment;
+import fairgrain.fastener.CombinedLoad;
 import fairgrain.fastener.EdgeAndSpacing;
+import fairgrain.fastener.GroupAction;
 import fairgrain.fastener.HeadPullThrough;
-import fairgrain.fastener.PilotHole;
+import fairgrain.fastener.LoadDuration;
+import fairgrain.fastener.PanelScrew;
+import fairgrain.fastener.RailRolling;
+import fairgrain.fastener.ReferenceWithdrawal;
+import fairgrain.fastener.RowShares;
+import fairgrain.fastener.SteelStudScrew;
+import fairgrain.fastener.YieldLimit;
 import fairgrain.fastener.YieldMargin;
 import fairgrain.finding.Caution;
+import fairgrain.finding.Evidence;
 import fairgrain.finding.Finding;
+import fairgrain.finding.Missing;
 import fairgrain.finding.Outcome;
 import fairgrain.finding.Reliability;
-import fairgrain.finding.Remedy;
 import fairgrain.finding.Words;
 import fairgrain.quantity.Amount;
-import fairgrain.quantity.Force;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.Mass;
-import fairgrain.quantity.MoistureContent;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
 /** What {@link Hanging} says to a maker. */
 final class HangingWords {
-    private static final int MOST_PER_STUD = 6;
-    private static final double YIELD_DIVISOR = 2.2;
-    private static final Length DEEPEST_UNSEEN = Length.inches(1.25);
+    static final String QUESTION = "do these screws hold in these studs";
 
     private final Hanging hanging;
+    private final Fixing fixing;
+    private final Stud stud;
 
     HangingWords(Hanging hanging) {
         this.hanging = hanging;
+        this.fixing = hanging.fixing();
+        this.stud = hanging.stud();
     }
 
     Finding finding() {
-        List<Outcome> outcomes = Reliability.outcomes(hanging, Reliability.NINETEEN_IN_TWENTY);
+        List<Outcome> outcomes = hanging.outcomes();
         Hanging.Held heavy = hanging.model().at(spread -> Reliability.NINETEEN_IN_TWENTY);
         Hanging.Use worst = heavy.uses().stream()
                 .max(Comparator.comparingDouble(Hanging.Use::used))
                 .orElseThrow();
-        ScrewHold hold = hanging.hold();
-        Fixing fixing = hanging.fixing();
-        Screw screw = fixing.screw();
         Finding.Draft draft = Finding.about(
                         hanging.part(),
-                        "do these screws hold in these studs",
+                        QUESTION,
                         Words.of(
                                 "With heavy contents it weighs {} and pulls away from the wall with {} at the screws;"
                                         + " the hardest worked screw, at {} from the left end, carries {} along the wall"
@@ -54,123 +60,115 @@ final class HangingWords {
                                 worst.shear(),
                                 worst.pull(),
                                 Amount.ratio(worst.used())),
-                        hanging.evidence())
-                .size("lowest screws above the lower edge", fixing.height())
-                .size("pilot hole in the stud at most", pilot())
-                .outcomes(outcomes)
-                .note(strength(hold))
-                .note(
-                        "Safety in these figures: a load that stays counts 0.9; the lateral value stands at 1/{} of"
-                                + " yielding, the thread at 1/{} of its average strength, both with the load staying. No"
-                                + " extra factor is added.",
-                        Amount.ratio(YieldMargin.atPermanentLoad(YIELD_DIVISOR)),
-                        Amount.ratio(YieldMargin.atPermanentLoad(
-                                screw.lag() ? YieldMargin.LAG_SCREW : YieldMargin.WOOD_SCREW)))
-                .note(
-                        "By the plain sum of weight and pull the same screw would use {}.",
-                        Amount.ratio(worst.straightLine()))
-                .note("It is taken that the lower edge bears on the wall all along; shim it where the wall is hollow.")
-                .note("This says that the screws hold in the studs. The cabinet's own joints, back and rail are not"
-                        + " judged here.")
-                .evidence(YieldMargin.SOURCE, EdgeAndSpacing.SOURCE, EdgeAndSpacing.STUD_SOURCE, Adjustment.SOURCE)
-                .cautions(
-                        Caution.LOCAL_CODE,
-                        Caution.STUDS_ONLY,
-                        Caution.HIDDEN_SERVICES,
-                        Caution.CHILDREN,
-                        Caution.EARTHQUAKE,
-                        Caution.DRY_SOUND_WOOD,
-                        Caution.ASSUMED_CONTENTS);
-        if (!HeadPullThrough.isInStatedRange(
-                screw.head().metres(), fixing.railThickness().metres())) {
-            draft.missing(
-                    "whether the heads pull through a rail so thin or so thick",
-                    "use a rail from 5/16 to 1 1/2 in (8 to 38 mm) thick under round heads or washers");
-        } else {
-            draft.note("The pull of the head is for round heads or washers, not for countersunk ones.");
+                        evidence())
+                .outcomes(outcomes);
+        HangingSizes.add(draft, hanging);
+        new HangingNotes(hanging, heavy, worst).add(draft);
+        draft.missing(missing());
+        draft.cautions(
+                Caution.LOCAL_CODE,
+                Caution.STUDS_ONLY,
+                Caution.HIDDEN_SERVICES,
+                Caution.EARTHQUAKE,
+                Caution.DRY_SOUND_WOOD,
+                Caution.ASSUMED_CONTENTS);
+        if (!hanging.cases().coverChildren(hanging.cabinet())) {
+            draft.cautions(Caution.CHILDREN);
         }
-        if (hanging.maySplitTheEdge()) {
-            draft.missing(
-                    "whether a screw so thick splits the edge of the stud, 6 mm off its centre",
-                    "use No. 10 wood screws, or lag screws, in studs so narrow");
-        }
-        draft.note("Bore the stud for every screw, within 6 mm of its centre.");
-        if (hanging.dampest() > Adjustment.DRY_UP_TO) {
-            draft.note(
-                    "The wood may get wetter than {} there: every figure is taken at 0.7 for it.",
-                    new MoistureContent(Adjustment.DRY_UP_TO));
-        }
-        if (hold.point().compareTo(DEEPEST_UNSEEN) > 0) {
-            draft.note(
-                    "The points reach {} into the studs, deeper than cables are kept from: make sure that none run"
-                            + " there.",
-                    hold.point());
-        }
-        if (hanging.gap().metres() > 0 && !hanging.holds()) {
-            draft.note(
-                    "The {} between rail and stud leave {} of the lateral value; a rail let in or packed out solid on"
-                            + " the studs wins the rest back.",
-                    hanging.gap(),
-                    Amount.ratio(hold.ungapped() > 0 ? hold.lateral() / hold.ungapped() : 0));
-        }
-        if (!hanging.holds()) {
-            draft.remedies(cures());
+        if (outcomes.stream().anyMatch(outcome -> !outcome.planned().holds())) {
+            draft.remedies(new HangingCures(hanging).all());
         }
         return draft.done();
     }
 
-    private Words strength(ScrewHold hold) {
-        Words one = Words.of(
-                "One screw may carry {} along the wall for good (it would yield so: "
-                        + hold.mode().words() + "); its thread may carry {} in pull, its head {}.",
-                new Force(hold.lateral()),
-                new Force(hold.withdrawal()),
-                new Force(hold.head()));
-        return hanging.gap().metres() == 0
-                ? one
-                : one.and(Words.of(
-                        "Were the rail straight on the stud, it would be {} along the wall.",
-                        new Force(hold.ungapped())));
+    private List<Missing> missing() {
+        List<Missing> all = new ArrayList<>(hanging.open());
+        Rail rail = fixing.rail();
+        if (rail.kind() == Rail.Kind.BOARD) {
+            all.add(new Missing(
+                    "when a head pulls through " + rail.name(),
+                    "use a rail of solid wood or plywood, or put a strip of wood under the heads"));
+        } else if (fixing.screw() instanceof Screw screw
+                && !HeadPullThrough.isInStatedRange(
+                        screw.head().metres(), rail.thickness().metres())) {
+            all.add(new Missing(
+                    "whether the heads pull through a rail so thin or so thick",
+                    "use a rail from 5/16 to 1 1/2 in (8 to 38 mm) thick under round heads or washers"));
+        }
+        if (hanging.maySplitTheEdge()) {
+            all.add(new Missing(
+                    "whether a screw so thick splits the edge of the stud, 6 mm off its centre",
+                    "use No. 10 wood screws, or lag screws, in studs so narrow"));
+        }
+        if (stud instanceof SteelStud steel && steel.mils() < SteelStud.THICK_ENOUGH) {
+            all.add(new Missing(
+                    "whether so thin a steel stud bends or crushes, and stays in its track",
+                    "screw into wood blocking or a plywood backing fixed between or across the studs, and enter that"));
+        }
+        if (fixing.screw() instanceof DeclaredScrew declared) {
+            undeclared(all, declared);
+        }
+        return all;
     }
 
-    private Length pilot() {
-        Screw screw = hanging.fixing().screw();
-        double gravity = hanging.stud().specificGravity();
-        double most = screw.lag()
-                ? PilotHole.lagScrewThread(gravity, screw.diameter().metres()).most()
-                : PilotHole.sidewaysWoodScrew(gravity, screw.root().metres());
-        return new Length(most);
+    private void undeclared(List<Missing> all, DeclaredScrew declared) {
+        if (stud.gravity().orElse(0) < declared.leastGravity()) {
+            all.add(new Missing(
+                    "what the screw holds in wood as light as " + stud.name(),
+                    "ask its maker for values in such wood, or take a screw of the table"));
+        }
+        if (hanging.gap().compareTo(declared.acrossGap()) > 0) {
+            all.add(new Missing(
+                    "what the screw holds sideways across what lies between rail and stud",
+                    "ask its maker for a value across such a gap, or let the rail in so that it lies on the studs"));
+        }
+        if (declared.pullThrough().isEmpty()) {
+            all.add(new Missing(
+                    "the pull at which its head goes through the rail", "ask its maker and enter 'pull through'"));
+        }
     }
 
-    /** More screws before longer ones. */
-    private List<Remedy> cures() {
-        List<Remedy> cures = new ArrayList<>();
-        Fixing fixing = hanging.fixing();
-        for (int n = fixing.perStud() + 1; n <= MOST_PER_STUD && cures.isEmpty(); n++) {
-            addIfItHolds(cures, fixing.perStud(n), Words.of("Put {} screws in each stud.", Amount.count(n)));
+    private Evidence evidence() {
+        Evidence all = Evidence.of(
+                        Hanging.SOURCE,
+                        Demand.SOURCE,
+                        ScrewGroup.SOURCE,
+                        LimberRail.SOURCE,
+                        RowShares.SOURCE,
+                        LoadDuration.SOURCE,
+                        LoadCase.LENGTHS,
+                        Adjustment.SOURCE,
+                        CombinedLoad.SOURCE)
+                .and(fixing.screw().evidence())
+                .and(fixing.rail().evidence())
+                .and(stud.evidence());
+        if (fixing.rail().held() == Rail.Held.TOP_EDGE) {
+            all = all.and(RailRolling.SOURCE);
         }
-        for (Length length : fixing.screw().shopLengths()) {
-            if (length.compareTo(fixing.length()) <= 0) {
-                continue;
-            }
-            int before = cures.size();
-            for (int n = fixing.perStud(); n <= MOST_PER_STUD && cures.size() == before; n++) {
-                addIfItHolds(
-                        cures,
-                        fixing.length(length).perStud(n),
-                        Words.of("Use screws {} long, {} in each stud.", length, Amount.count(n)));
-            }
-            if (cures.size() > before) {
-                break;
-            }
+        if (hanging.cases().people().stream().anyMatch(each -> each != LoadCase.ADULT_LEANING)) {
+            all = all.and(LoadCase.CHILD);
         }
-        return cures;
+        if (hanging.cases().people().contains(LoadCase.ADULT_LEANING)) {
+            all = all.and(LoadCase.ADULT);
+        }
+        if (fixing.screw() instanceof DeclaredScrew) {
+            return all;
+        }
+        all = all.and(YieldLimit.SOURCE, YieldLimit.GAP_SOURCE, HeadPullThrough.SOURCE);
+        if (stud instanceof SteelStud) {
+            return all.and(SteelStudScrew.SOURCE, SteelStudScrew.WOOD_SIDE_SOURCE, CombinedLoad.STRAIGHT_LINE_SOURCE);
+        }
+        all = stud instanceof Backing
+                ? all.and(PanelScrew.PLYWOOD_SOURCE, PanelScrew.DIVISOR_SOURCE)
+                : all.and(ReferenceWithdrawal.SOURCE, EdgeAndSpacing.SOURCE, EdgeAndSpacing.STUD_SOURCE);
+        if (fixing.screw().diameter().metres() >= EdgeAndSpacing.LARGE) {
+            all = all.and(GroupAction.SOURCE);
+        }
+        return all.and(YieldMargin.SOURCE);
     }
 
-    private void addIfItHolds(List<Remedy> cures, Fixing other, Words words) {
-        Hanging then = hanging.fixing(other);
-        if (then.holds()) {
-            cures.add(new Remedy(words, then));
-        }
+    /** Whether points so deep may meet a cable. */
+    static boolean maybeCables(Length point) {
+        return point.compareTo(HangingNotes.DEEPEST_UNSEEN) > 0;
     }
 }

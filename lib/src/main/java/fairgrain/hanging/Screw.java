@@ -35,7 +35,8 @@ public record Screw(
         double bendingYield,
         double threadShare,
         List<Length> shopLengths,
-        Evidence evidence) {
+        Evidence evidence)
+        implements HangingScrew {
     /** The columns of {@code data/fasteners.csv}, in order. */
     public static final List<String> COLUMNS = List.of(
             "id",

@@ -1,29 +1,26 @@
 package fairgrain.hanging;
 
-import fairgrain.fastener.Adjustment;
 import fairgrain.fastener.CombinedLoad;
-import fairgrain.fastener.DowelBearing;
-import fairgrain.fastener.DowelConnection;
-import fairgrain.fastener.HeadPullThrough;
 import fairgrain.fastener.LoadDuration;
-import fairgrain.fastener.ModeLoads;
-import fairgrain.fastener.Penetration;
-import fairgrain.fastener.ReferenceWithdrawal;
-import fairgrain.fastener.YieldLimit;
-import fairgrain.fastener.YieldMode;
 import fairgrain.quantity.Length;
 
 /**
- * What one screw through a rail into a stud can carry for good.
+ * What one screw through a rail can carry in the wall.
  *
- * @param depth how deep it bears in the stud: a wood screw with its tip, a lag screw without
- * @param point how deep its point reaches into the stud
+ * @param depth how deep it bears: a wood screw with its tip, a lag screw without
+ * @param point how deep its point reaches
  * @param leastDepth the least that a sideways value may be used for
  * @param lateral sideways, load that stays, the gap counted [N]
  * @param ungapped the same, were the rail straight on the stud [N]
- * @param withdrawal of the thread [N]
- * @param head pull-through of the head [N]
- * @param mode how it gives way sideways
+ * @param withdrawal of the thread, load that stays [N]
+ * @param head pull-through of the head, load that stays [N]
+ * @param steel tension of the screw itself [N]
+ * @param sideways how it gives way sideways, for a reader
+ * @param straight whether weight and pull are added in a straight line: steel studs and declared values
+ * @param timeless whether short loads gain nothing
+ * @param shortLateral sideways at yielding in a short test [N]
+ * @param shortWithdrawal lower value of the thread in a short test [N]
+ * @param group what is left of the sideways value because screws stand in a column; already counted
  */
 record ScrewHold(
         Length depth,
@@ -33,93 +30,93 @@ record ScrewHold(
         double ungapped,
         double withdrawal,
         double head,
-        YieldMode mode) {
-    private static final double USED_UP = 1000; // a screw that does not reach the stud
-    private static final double ACROSS = Math.PI / 2; // the rail is loaded across its grain, the stud along it
+        double steel,
+        String sideways,
+        boolean straight,
+        boolean timeless,
+        double shortLateral,
+        double shortWithdrawal,
+        double group) {
+    /** The use of a screw that does not reach the stud, or has nothing left to hold it. */
+    static final double USED_UP = 1000;
 
-    /**
-     * The strength of a screw.
-     *
-     * @param dampest moisture content of the wood in its dampest month, as a fraction
-     */
-    static ScrewHold of(Fixing fixing, Stud stud, Length gap, double dampest) {
-        Screw screw = fixing.screw();
-        double length = fixing.length().metres();
-        double rail = fixing.railThickness().metres();
-        double d = screw.diameter().metres();
-        double root = screw.root().metres();
-        double tip = screw.tip().metres();
-        double g = gap.metres();
-        double studDepth = stud.depth().metres();
-        double depth = screw.lag()
-                ? Penetration.lagScrewBearing(length, rail, g, studDepth, tip)
-                : Penetration.depth(length, rail, g, studDepth);
-        Length point = new Length(Penetration.depth(length, rail, g, studDepth));
-        double least = (screw.lag() ? Penetration.LAG_SCREW_LEAST : Penetration.WOOD_SCREW_LEAST) * d;
-        double bearing = screw.lag() ? depth : Penetration.woodScrewBearing(depth, d);
-        double thread = threadIn(fixing, g, studDepth);
-        if (bearing <= 0 || thread <= 0) {
-            return new ScrewHold(new Length(depth), point, new Length(least), 0, 0, 0, 0, YieldMode.IM);
-        }
-        DowelConnection connection = new DowelConnection(
-                bearing,
-                rail,
-                DowelBearing.wood(stud.specificGravity(), d, 0),
-                DowelBearing.wood(fixing.railGravity(), d, ACROSS),
-                root,
-                screw.bendingYield());
-        ModeLoads gapped = YieldLimit.reference(connection, g, d, ACROSS);
-        ModeLoads touching = YieldLimit.reference(connection, 0, d, ACROSS);
-        double reference = screw.lag()
-                ? ReferenceWithdrawal.lagScrew(stud.specificGravity(), d)
-                : ReferenceWithdrawal.woodScrew(stud.specificGravity(), d);
-        return new ScrewHold(
-                new Length(depth),
-                point,
-                new Length(least),
-                lateral(gapped.least(), dampest),
-                lateral(touching.least(), dampest),
-                axial(reference * thread, dampest),
-                axial(
-                        HeadPullThrough.capacity(
-                                fixing.railGravity(), screw.head().metres(), rail),
-                        dampest),
-                gapped.governing());
+    /** Nothing holds. */
+    static ScrewHold nothing(Length depth, Length point, Length least) {
+        return new ScrewHold(depth, point, least, 0, 0, 0, 0, 0, "it does not reach", true, true, 0, 0, 1);
     }
 
-    /** Part of its strength that weight and pull use up together, never less than either alone. */
+    /** By how much more it may carry for a while than for good. */
+    double gain(LoadDuration duration) {
+        return timeless ? 1 : duration.factor() / LoadDuration.PERMANENT.factor();
+    }
+
+    /** Part of its strength that weight and pull use up together, never less than either alone; for good. */
     double used(double shear, double pull) {
-        return holdsNothing() ? USED_UP : CombinedLoad.screw(shear, pull, lateral, withdrawal, head);
+        return used(shear, pull, LoadDuration.PERMANENT);
+    }
+
+    double used(double shear, double pull, LoadDuration duration) {
+        if (holdsNothing()) {
+            return USED_UP;
+        }
+        double gain = gain(duration);
+        double weakHead = Math.min(gain * head, steel);
+        return straight
+                ? CombinedLoad.straightLine(shear, pull, gain * lateral, Math.min(gain * withdrawal, weakHead))
+                : CombinedLoad.screw(shear, pull, gain * lateral, gain * withdrawal, weakHead);
     }
 
     /** The plain sum of both parts. */
-    double straightLine(double shear, double pull) {
-        return holdsNothing() ? USED_UP : CombinedLoad.straightLine(shear, pull, lateral, Math.min(withdrawal, head));
+    double straightLine(double shear, double pull, LoadDuration duration) {
+        if (holdsNothing()) {
+            return USED_UP;
+        }
+        double gain = gain(duration);
+        return CombinedLoad.straightLine(
+                shear, pull, gain * lateral, Math.min(gain * Math.min(withdrawal, head), steel));
+    }
+
+    /** Against the strength in a short test: information, never a verdict. */
+    double usedInATest(double shear, double pull) {
+        return holdsNothing() || shortLateral <= 0 || shortWithdrawal <= 0
+                ? USED_UP
+                : CombinedLoad.interaction(shear, pull, shortLateral, shortWithdrawal);
+    }
+
+    /** The same screw, were the rail straight on the stud. */
+    ScrewHold straightOnTheStud() {
+        return new ScrewHold(
+                depth,
+                point,
+                leastDepth,
+                ungapped,
+                ungapped,
+                withdrawal,
+                head,
+                steel,
+                sideways,
+                straight,
+                timeless,
+                shortLateral,
+                shortWithdrawal,
+                group);
+    }
+
+    /** Where it would give way first. */
+    String weakest(double shear, double pull) {
+        if (holdsNothing()) {
+            return sideways;
+        }
+        double axial = Math.min(withdrawal, Math.min(head, steel));
+        if (shear / lateral >= pull / axial) {
+            return sideways;
+        }
+        return axial == withdrawal
+                ? "its thread pulls out of the stud"
+                : axial == head ? "its head pulls through the rail" : "the screw itself tears";
     }
 
     private boolean holdsNothing() {
-        return lateral <= 0 || withdrawal <= 0 || head <= 0;
-    }
-
-    private static double threadIn(Fixing fixing, double gap, double studDepth) {
-        double length = fixing.length().metres();
-        boolean lag = fixing.screw().lag();
-        double thread = length * fixing.screw().threadShare();
-        return Penetration.thread(
-                length,
-                thread,
-                lag ? fixing.screw().tip().metres() : 0,
-                fixing.railThickness().metres() + gap,
-                studDepth);
-    }
-
-    private static double lateral(double reference, double dampest) {
-        double wet = Adjustment.wetServiceLateral(dampest);
-        return Adjustment.lateral(reference, LoadDuration.PERMANENT, wet, 1, 1, 1, 1);
-    }
-
-    private static double axial(double reference, double dampest) {
-        double wet = Adjustment.wetServiceWithdrawal(dampest);
-        return Adjustment.axial(reference, LoadDuration.PERMANENT, wet, 1);
+        return lateral <= 0 || withdrawal <= 0 || head <= 0 || steel <= 0;
     }
 }

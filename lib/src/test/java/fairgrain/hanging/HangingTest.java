@@ -43,8 +43,9 @@ class HangingTest {
             2 / 3.0,
             List.of(Length.inches(2.5), Length.inches(3), Length.inches(3.5)),
             ANY);
-    private static final Stud STUD =
-            new Stud("spf", "spruce-pine-fir", List.of(), 0.42, Length.mm(38), Length.mm(89), ANY);
+    private static final Rail RAIL = Rail.solid("a rail", 0.42, Length.mm(19), ANY);
+    private static final WoodStud STUD =
+            new WoodStud("spf", "spruce-pine-fir", List.of(), 0.42, Length.mm(38), Length.mm(89), ANY);
 
     private static Hanging hanging(double gapMm, double screwInches, int perStud, double contents) {
         HungWeight hung = new HungWeight(List.of(
@@ -53,14 +54,17 @@ class HangingTest {
         Fixing fixing = new Fixing(
                 NO_10,
                 Length.inches(screwInches),
-                perStud,
+                new Row(Length.mm(700), perStud),
                 List.of(Length.mm(94), Length.mm(500), Length.mm(906)),
-                Length.mm(700),
-                Length.mm(19),
-                0.42,
-                "a rail",
-                ANY);
-        return new Hanging("cabinet", hung, fixing, STUD, Length.mm(gapMm), Length.mm(1000), IN);
+                RAIL);
+        return new Hanging(
+                "cabinet",
+                hung,
+                Cabinet.wide(Length.mm(1000)),
+                fixing,
+                STUD,
+                List.of(new Layer("board", Length.mm(gapMm))),
+                IN);
     }
 
     /** The cabinet, contents and screws of a calculation worked out by hand from statics. */
@@ -124,30 +128,19 @@ class HangingTest {
     @Test
     void aSingleStudIsRefused() {
         Hanging three = hanging(0, 3, 2, 20);
-        Fixing f = three.fixing();
-        Fixing one = new Fixing(
-                f.screw(), f.length(), 2, List.of(Length.mm(500)), f.height(), f.railThickness(), 0.42, "a rail", ANY);
+        Fixing one = three.fixing().studs(List.of(Length.mm(500)));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> three.fixing(one))
                 .withMessage(
-                        "a cabinet on a single stud cannot be judged: catch a second one, or fix blocking or a rail"
-                                + " across two");
+                        "a cabinet on a single stud cannot be judged unless two screws sit one above the other at known"
+                                + " heights: catch a second stud, or fix blocking or a rail across two");
     }
 
     private static Hanging with(Screw screw, Setting in) {
         Hanging h = hanging(0, 3, 4, 5);
         Fixing f = h.fixing();
-        Fixing other = new Fixing(
-                screw,
-                f.length(),
-                f.perStud(),
-                f.studs(),
-                f.height(),
-                f.railThickness(),
-                f.railGravity(),
-                "a rail",
-                ANY);
-        return new Hanging("cabinet", h.hung(), other, STUD, h.gap(), h.width(), in);
+        Fixing other = new Fixing(screw, f.length(), f.rows(), f.studs(), f.rail());
+        return new Hanging("cabinet", h.hung(), h.cabinet(), other, STUD, h.layers(), in);
     }
 
     private static Screw screw(boolean lag, double inches) {
