@@ -5,9 +5,13 @@ import fairgrain.finding.Caution;
 import fairgrain.finding.Finding;
 import fairgrain.finding.Reliability;
 import fairgrain.finding.Remedy;
+import fairgrain.hanging.Cabinet;
 import fairgrain.hanging.Fixing;
 import fairgrain.hanging.Hanging;
 import fairgrain.hanging.HungWeight;
+import fairgrain.hanging.Layer;
+import fairgrain.hanging.Rail;
+import fairgrain.hanging.Row;
 import fairgrain.hanging.Screw;
 import fairgrain.hanging.Stud;
 import fairgrain.material.SpecificGravity;
@@ -63,15 +67,17 @@ public final class HangingCupboard {
         Fixing fixing = new Fixing(
                 row(tables.screws(), Screw::id, screwName),
                 screwLength,
-                screwsInEachStud,
+                new Row(screwHeight, screwsInEachStud),
                 studs,
-                screwHeight,
-                railThickness,
-                gravity.ovenDry().getAsDouble(),
-                rail.name(),
-                gravity.evidence());
+                Rail.solid(rail.name(), gravity.ovenDry().getAsDouble(), railThickness, gravity.evidence()));
         Hanging hanging = new Hanging(
-                "cupboard", hung, fixing, row(tables.studs(), Stud::id, studName), wallBoard, cupboard, setting);
+                "cupboard",
+                hung,
+                Cabinet.wide(cupboard),
+                fixing,
+                row(tables.studs(), Stud::id, studName),
+                List.of(new Layer("wall board", wallBoard)),
+                setting);
 
         for (Finding finding : hanging.findings()) {
             out.println(finding.question() + ": " + finding.verdict().word());

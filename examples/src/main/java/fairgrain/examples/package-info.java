@@ -1,4 +1,4 @@
-/** Three short programs that use the library by itself, one idea each: change the numbers at the top and run them again. */
+/** Short programs that use the library by itself, one idea each: change the numbers at the top and run them again. */
 @NullMarked
 package fairgrain.examples;
 

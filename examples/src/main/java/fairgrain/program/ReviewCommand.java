@@ -124,7 +124,7 @@ final class ReviewCommand implements Callable<Integer> {
     }
 
     private @Nullable Design design(Path file, Catalog catalog) throws IOException {
-        Reading in = new Reading(ShopRule.INCHES);
+        Reading in = new Reading(ShopRule.INCHES, new DesignFolder(file));
         Node root = file.toString().equals("-")
                 ? YamlNodes.read("standard input", stdin.readNBytes(PlainText.MOST_BYTES + 1), in)
                 : YamlNodes.read(file, in);

@@ -25,10 +25,17 @@ class ExamplesTest {
     private static final String FENCE = "```";
 
     private static final Map<String, Consumer<PrintStream>> PROGRAMS = Map.of(
-            "PanelGaps", PanelGaps::run, "ShelfOfBooks", ShelfOfBooks::run, "HangingCupboard", HangingCupboard::run);
+            "PanelGaps",
+            PanelGaps::run,
+            "ShelfOfBooks",
+            ShelfOfBooks::run,
+            "HangingCupboard",
+            HangingCupboard::run,
+            "CabinLog",
+            CabinLog::run);
 
     @ParameterizedTest
-    @ValueSource(strings = {"PanelGaps", "ShelfOfBooks", "HangingCupboard"})
+    @ValueSource(strings = {"PanelGaps", "ShelfOfBooks", "HangingCupboard", "CabinLog"})
     void printsWhatTheDocsShow(String program) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         Consumer<PrintStream> run = Objects.requireNonNull(PROGRAMS.get(program));

@@ -237,7 +237,8 @@ class ProgramTest {
         "lakeside-book-cupboard.yaml",
         "mountain-spice-cupboard.yaml",
         "coast-display-shelf.yaml",
-        "one-door.yaml"
+        "one-door.yaml",
+        "weekend-cabin-cupboard.yaml"
     })
     void everySampleDesignIsReadAndJudged(String name) {
         Ran ran = run("", "review", DESIGNS.resolve(name).toString());

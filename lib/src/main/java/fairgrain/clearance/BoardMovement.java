@@ -13,9 +13,11 @@ import fairgrain.finding.Reliability;
 import fairgrain.finding.Spread;
 import fairgrain.finding.Words;
 import fairgrain.part.Board;
+import fairgrain.part.Response;
 import fairgrain.part.Setting;
 import fairgrain.quantity.Dimension;
 import fairgrain.quantity.Length;
+import fairgrain.quantity.MoistureContent;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -115,6 +117,13 @@ public record BoardMovement(
                 .outcomes(Reliability.outcomes(this, in.deviations()));
         if (room == null) {
             draft.missing("how much room it has", "leave it the room above, and enter it as 'room' to have it checked");
+        }
+        if (Response.narrows(in.year())) {
+            draft.note(
+                    "So thick a board feels only part of the room's year: it is planned between {} and {} moisture"
+                            + " content, whatever its finish.",
+                    new MoistureContent(in.year().dry().expected()),
+                    new MoistureContent(in.year().damp().expected()));
         }
         return List.of(draft.done());
     }

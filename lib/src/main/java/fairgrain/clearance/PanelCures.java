@@ -38,6 +38,33 @@ final class PanelCures {
                 : alone;
     }
 
+    /**
+     * Cures of a panel that is cut already: plane it; where no width at all will do, change the frame, best so that this panel still
+     * serves. Where a wider one would do, another must be cut: that is no cure of this one.
+     */
+    static List<Remedy> asCut(PanelFit fit, Length thickest) {
+        Optional<PanelFit> good = new PanelWidth(fit).cut().filter(PanelFit::holds);
+        if (good.isPresent()) {
+            return good.get().width().compareTo(fit.width()) > 0
+                    ? List.of()
+                    : List.of(new Remedy(
+                            Words.of(
+                                    "Plane it down to {} on a day as damp as the one it was measured on.",
+                                    good.get().width()),
+                            good.get()));
+        }
+        List<Remedy> all = of(fit, thickest);
+        List<Remedy> stillServes = all.stream()
+                .filter(cure -> cure.then() instanceof PanelFit then
+                        && then.width().compareTo(fit.width()) <= 0
+                        && then.panel()
+                                .board()
+                                .rings()
+                                .equals(fit.panel().board().rings()))
+                .toList();
+        return stillServes.isEmpty() ? all : stillServes;
+    }
+
     /** A thinner edge, or a longer tongue, where that alone mends it. */
     static List<Remedy> ofEdge(PanelFit fit, Length thickest) {
         if (fit.edge().filter(edge -> edge.compareTo(thickest) > 0).isEmpty()) {

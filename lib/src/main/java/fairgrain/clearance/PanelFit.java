@@ -46,6 +46,8 @@ public record PanelFit(String part, Panel panel, Opening opening, Length wanted,
             Citation.of("common-practice", "1/8 in of panel left in the groove", Basis.COMMON_PRACTICE);
     static final Citation CUT = Citation.of("own", "cutting a panel and a groove to 0.3 and 0.2 mm", Basis.JUDGEMENT);
 
+    static final Length AT_EACH_END = Length.inches(1 / 16.0);
+
     private static final double CUT_SD = 0.0003; // m
     private static final double GROOVE_SD = 0.0002; // m
     private static final int CUT_SPREAD = YearSpreads.COUNT;
@@ -180,6 +182,16 @@ public record PanelFit(String part, Panel panel, Opening opening, Length wanted,
         return tongue != null
                 ? Optional.of(tongue.thickness())
                 : Optional.of(flat).filter(t -> t.compareTo(opening.groove().width()) <= 0);
+    }
+
+    /** Along the grain: into both grooves, less a little at each end; empty where the opening is not known that way. */
+    public Optional<Length> lengthToCut() {
+        Length along = opening.along();
+        return along == null
+                ? Optional.empty()
+                : Optional.of(in.rule()
+                        .down(along.plus(
+                                opening.groove().depth().minus(AT_EACH_END).times(2))));
     }
 
     private YearSpreads year() {

@@ -7,7 +7,6 @@ import fairgrain.finding.Finding;
 import fairgrain.finding.Model;
 import fairgrain.finding.Outcome;
 import fairgrain.finding.Reliability;
-import fairgrain.finding.Remedy;
 import fairgrain.finding.Words;
 import fairgrain.part.Setting;
 import fairgrain.part.Tongue;
@@ -19,7 +18,6 @@ import fairgrain.quantity.ShopRule;
 import fairgrain.quantity.UnitSystem;
 import fairgrain.quantity.Window;
 import java.util.List;
-import java.util.Optional;
 
 /** What {@link PanelFit} and {@link PanelWidth} say to a maker. */
 final class PanelWords {
@@ -28,7 +26,6 @@ final class PanelWords {
             Citation.of("common-practice", "1/16 in at each end of a panel", Basis.COMMON_PRACTICE);
 
     private static final Length SLIP = Length.mm(0.15); // between tongue and groove after finish, at the damp end
-    private static final Length AT_EACH_END = Length.inches(1 / 16.0);
     static final Length SHOULDER_CLEAR = Length.mm(1); // between shoulder and frame at the damp end
 
     private final PanelFit fit;
@@ -49,8 +46,8 @@ final class PanelWords {
         Words why = none
                 ? Words.of(
                         (window.isEmpty() ? "No width will do: it" : "No width that can be measured will do: it")
-                                + " would have to be at least {} to stay in the groove at the dry end and at most {} not"
-                                + " to bottom out at the damp end.",
+                                + " would have to be at least {} to stay in the groove at the dry end and at most {}"
+                                + " not to bottom out at the damp end.",
                         window.least(),
                         window.most())
                 : Words.of(
@@ -62,7 +59,7 @@ final class PanelWords {
         Finding.Draft draft = Finding.about(fit.part(), "how wide to cut it", why, fit.evidence());
         if (!none) {
             draft.size("cut it across the grain", fit.width());
-            lengthToCut().ifPresent(length -> draft.size("cut it along the grain", length));
+            fit.lengthToCut().ifPresent(length -> draft.size("cut it along the grain", length));
             draft.size("gap to leave at each side that day", gap);
         }
         draft.outcomes(outcomes);
@@ -126,15 +123,7 @@ final class PanelWords {
         if (wideEnough) {
             draft.remedies(PanelCures.ofEdge(fit, thickest()));
         } else {
-            new PanelWidth(fit)
-                    .cut()
-                    .filter(PanelFit::holds)
-                    .filter(good -> good.width().compareTo(fit.width()) <= 0)
-                    .ifPresent(good -> draft.remedies(List.of(new Remedy(
-                            Words.of(
-                                    "Plane it down to {} on a day as damp as the one it was measured on.",
-                                    good.width()),
-                            good))));
+            draft.remedies(PanelCures.asCut(fit, thickest()));
         }
         return draft.done();
     }
@@ -149,14 +138,6 @@ final class PanelWords {
         return outcomes.stream().allMatch(o -> o.planned().holds())
                 ? Words.of("As cut it stays free in its grooves and stays in them all year.")
                 : Words.of("As cut it stays in its grooves, but its edge may bind in them at the damp end.");
-    }
-
-    private Optional<Length> lengthToCut() {
-        Length along = fit.opening().along();
-        return along == null
-                ? Optional.empty()
-                : Optional.of(rule().down(along.plus(
-                        fit.opening().groove().depth().minus(AT_EACH_END).times(2))));
     }
 
     private void tongueSizes(Finding.Draft draft) {

@@ -1,30 +1,59 @@
 package fairgrain.design;
 
 import fairgrain.quantity.Length;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * The case: two sides, a top, a bottom, a back.
  *
- * @param density of sides, top and bottom [kg/m³]
+ * @param material of sides, top and bottom
  * @param thickness of sides, top and bottom
- * @param backDensity [kg/m³]
  */
 public record Box(
         Length width,
         Length height,
         Length depth,
         Length thickness,
-        double density,
+        Material material,
         Length backThickness,
-        double backDensity) {
+        Material backMaterial) {
+    private static final String CASE = "case";
 
     /** Sides, top and bottom [kg]. */
     public double carcassMass() {
-        double perDepth = depth.metres() * thickness.metres() * density;
+        double perDepth = depth.metres() * thickness.metres() * material.density();
         return 2 * height.metres() * perDepth + 2 * width.metres() * perDepth;
     }
 
     public double backMass() {
-        return width.metres() * height.metres() * backThickness.metres() * backDensity;
+        return width.metres() * height.metres() * backThickness.metres() * backMaterial.density();
+    }
+
+    /** What is cut for it, at its finished size. */
+    public List<Piece> pieces() {
+        return List.of(
+                piece("side", 2, material, height, depth, thickness, "the grain upright; left and right mirrored"),
+                piece(
+                        "top and bottom",
+                        2,
+                        material,
+                        width.minus(thickness.times(2)),
+                        depth,
+                        thickness,
+                        "between the sides; what their joints need comes on top"),
+                piece(
+                        "back",
+                        1,
+                        backMaterial,
+                        height,
+                        width,
+                        backThickness,
+                        "outside to outside; less if it is let in"));
+    }
+
+    private static Piece piece(
+            String member, int count, Material of, Length length, Length width, Length thickness, String note) {
+        return new Piece(CASE, member, count, of.name(), of.isSheet(), Optional.of(length), width, thickness, note);
     }
 }

@@ -37,9 +37,9 @@ final class CaseForm extends Form<Box> {
                 e.get(height),
                 e.get(depth),
                 e.get(thickness),
-                e.get(material).density(),
+                e.get(material),
                 behind.thickness(),
-                behind.material().density());
+                behind.material());
     }
 
     private record Back(Material material, Length thickness) {}

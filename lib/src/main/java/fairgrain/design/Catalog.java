@@ -4,10 +4,15 @@ import fairgrain.form.Finder;
 import fairgrain.hanging.Screw;
 import fairgrain.hanging.Stud;
 import fairgrain.hanging.WallLining;
+import fairgrain.material.ElasticRatio;
+import fairgrain.material.Glass;
 import fairgrain.material.SheetGood;
+import fairgrain.material.SheetMovement;
 import fairgrain.material.Wood;
 import fairgrain.material.Woods;
+import fairgrain.part.Finish;
 import fairgrain.place.IndoorClimate;
+import fairgrain.place.OutdoorClimate;
 import fairgrain.place.StockState;
 import fairgrain.shelf.Contents;
 import fairgrain.shelf.LongTerm;
@@ -21,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Every table that a design draws on. Read once, shared freely.
@@ -30,25 +36,35 @@ import java.util.stream.Stream;
 public record Catalog(
         Woods woods,
         List<SheetGood> sheets,
+        List<ElasticRatio> elasticRatios,
+        List<SheetMovement> sheetMovements,
         List<IndoorClimate> climates,
+        List<OutdoorClimate> outdoorClimates,
         List<StockState> stockStates,
         List<Contents> contents,
         LongTerm longTerm,
         List<Screw> screws,
         List<Stud> studs,
         List<WallLining> linings,
+        List<Glass> glass,
+        List<Finish> finishes,
         Map<String, String> sources) {
 
     private static final List<String> SOURCE_COLUMNS = List.of("id", "title", "publisher", "year", "kind", "note");
 
     public Catalog {
         sheets = List.copyOf(sheets);
+        elasticRatios = List.copyOf(elasticRatios);
+        sheetMovements = List.copyOf(sheetMovements);
         climates = List.copyOf(climates);
+        outdoorClimates = List.copyOf(outdoorClimates);
         stockStates = List.copyOf(stockStates);
         contents = List.copyOf(contents);
         screws = List.copyOf(screws);
         studs = List.copyOf(studs);
         linings = List.copyOf(linings);
+        glass = List.copyOf(glass);
+        finishes = List.copyOf(finishes);
         sources = Map.copyOf(sources);
     }
 
@@ -66,13 +82,18 @@ public record Catalog(
         return new Catalog(
                 Woods.read(tables.apply("woods.csv"), "woods.csv"),
                 SheetGood.read(tables.apply("sheet-goods.csv"), "sheet-goods.csv"),
+                ElasticRatio.read(tables.apply("elastic-ratios.csv"), "elastic-ratios.csv"),
+                SheetMovement.read(tables.apply("sheet-movement.csv"), "sheet-movement.csv"),
                 IndoorClimate.read(tables.apply("indoor-climates.csv"), "indoor-climates.csv"),
+                OutdoorClimate.read(tables.apply("outdoor-climates.csv"), "outdoor-climates.csv"),
                 StockState.read(tables.apply("stock-states.csv"), "stock-states.csv"),
                 Contents.read(tables.apply("contents.csv"), "contents.csv"),
                 LongTerm.read(tables.apply("creep.csv"), "creep.csv", tables.apply("duration.csv"), "duration.csv"),
                 Screw.read(tables.apply("fasteners.csv"), "fasteners.csv"),
                 Stud.read(tables.apply("framing.csv"), "framing.csv"),
                 WallLining.read(tables.apply("wall-linings.csv"), "wall-linings.csv"),
+                Glass.read(tables.apply("glass.csv"), "glass.csv"),
+                Finish.read(tables.apply("finishes.csv"), "finishes.csv"),
                 sources(tables.apply("sources.csv"), "sources.csv"));
     }
 
@@ -96,7 +117,38 @@ public record Catalog(
 
     /** The same catalogue with other woods. */
     public Catalog woods(Woods other) {
-        return new Catalog(other, sheets, climates, stockStates, contents, longTerm, screws, studs, linings, sources);
+        return new Catalog(
+                other,
+                sheets,
+                elasticRatios,
+                sheetMovements,
+                climates,
+                outdoorClimates,
+                stockStates,
+                contents,
+                longTerm,
+                screws,
+                studs,
+                linings,
+                glass,
+                finishes,
+                sources);
+    }
+
+    /** How stiff a wood is across its grain; null if no table knows. */
+    public @Nullable ElasticRatio elasticRatio(Wood wood) {
+        return elasticRatios.stream()
+                .filter(ratio -> ratio.id().equals(wood.id()))
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** How much a sheet grows with humidity; null if no table knows. */
+    public @Nullable SheetMovement sheetMovement(SheetGood sheet) {
+        return sheetMovements.stream()
+                .filter(moves -> moves.kind().equals(sheet.kind()))
+                .findFirst()
+                .orElse(null);
     }
 
     Finder<Wood> woodFinder() {
@@ -126,6 +178,22 @@ public record Catalog(
     Finder<IndoorClimate> climateFinder() {
         return new ByName<>(
                 climates, IndoorClimate::id, c -> List.of(c.name()), "the climates stand in data/indoor-climates.csv");
+    }
+
+    Finder<FinishKind> finishFinder() {
+        return new ByName<>(
+                FinishKind.of(finishes),
+                FinishKind::id,
+                f -> List.of(f.name()),
+                "the finishes stand in data/finishes.csv");
+    }
+
+    Finder<OutdoorClimate> outdoorFinder() {
+        return new ByName<>(
+                outdoorClimates,
+                OutdoorClimate::id,
+                c -> List.of(c.place(), c.country()),
+                "the places stand in data/outdoor-climates.csv");
     }
 
     Finder<StockState> stockFinder() {

@@ -10,6 +10,7 @@ import fairgrain.form.Kinds;
 import fairgrain.moisture.MeterReading;
 import fairgrain.moisture.OvenTest;
 import fairgrain.place.DayMoisture;
+import fairgrain.place.Metered;
 import fairgrain.place.MoistureYear;
 import fairgrain.place.StockState;
 import fairgrain.quantity.Estimate;
@@ -22,52 +23,58 @@ import java.util.stream.Stream;
 
 /** How wet the stock is on the day of cutting, in whatever way it was come by. */
 final class CuttingForm extends Form<Function<MoistureYear, DayMoisture>> {
-    private static final Limits READING = new Limits("meter reading", 0.03, 0.3, "(a fraction)");
     private static final Limits OFFCUT = new Limits("mass of the offcut", 0.001, 50, "kg");
     private static final double WEIGHING = 0.002; // judgement: a kitchen scale, part of the mass
     private static final double OVEN_SD = 0.003; // judgement: what the oven leaves in
     private static final Evidence MEASURED = Evidence.of(Citation.of("maker", "moisture of the stock", Basis.ENTERED));
 
     private final Field<Optional<Optional<MoistureContent>>> moisture;
+    private final Field<Optional<Metered>> meter;
     private final Field<Optional<Offcut>> offcut;
     private final Field<Optional<StockState>> stock;
+    private final Field<Optional<DayMoisture>> stack;
 
     CuttingForm(Catalog catalog) {
         super(
                 "cutting",
-                "How wet the stock is when it is cut: a meter reading, two weights of an offcut, or where it lay.");
+                "How wet the stock is when it is cut: a meter reading, two weights of an offcut, or where it lay and"
+                        + " how long.");
         moisture = field(
                         "moisture",
                         Kinds.wordOr(
                                 "unknown",
                                 Optional.<MoistureContent>empty(),
-                                Kinds.moisture(READING).to(Optional::of)),
+                                Kinds.moisture(Metered.READING).to(Optional::of)),
                         "mean of several meter readings, or unknown")
                 .example("9 %")
+                .optional();
+        meter = block("meter", new MeterForm(), "what a meter showed, and what it was set for")
                 .optional();
         offcut = block("offcut", new OffcutForm(), "an offcut weighed before and after the oven")
                 .optional();
         stock = named("stock", catalog.stockFinder(), "where and how long it lay")
                 .example("kiln-dried heated shop")
                 .optional();
+        stack = block("stack", new StackForm(catalog), "where it has lain on stickers, and how long; reckoned")
+                .optional();
     }
 
     @Override
     protected Function<MoistureYear, DayMoisture> build(Entries e) {
-        long told = Stream.of(e.get(moisture), e.get(offcut), e.get(stock))
+        long told = Stream.of(e.get(moisture), e.get(meter), e.get(offcut), e.get(stock), e.get(stack))
                 .filter(Optional::isPresent)
                 .count();
         if (told != 1) {
-            throw new IllegalArgumentException("needs one of 'moisture', 'offcut' and 'stock', and only one");
+            throw new IllegalArgumentException(
+                    "needs one of 'moisture', 'meter', 'offcut', 'stock' and 'stack', and only one");
         }
-        if (e.get(offcut).isPresent()) {
-            return year -> e.get(offcut).orElseThrow().asDay();
-        }
-        if (e.get(stock).isPresent()) {
-            return year -> e.get(stock).orElseThrow().asDay();
-        }
-        Optional<MoistureContent> reading = e.get(moisture).orElseThrow();
-        return reading.isPresent() ? year -> metered(reading.get()) : CuttingForm::unknown;
+        Optional<DayMoisture> day = e.get(meter)
+                .map(Metered::asDay)
+                .or(() -> e.get(offcut).map(Offcut::asDay))
+                .or(() -> e.get(stock).map(StockState::asDay))
+                .or(() -> e.get(stack))
+                .or(() -> e.get(moisture).orElseThrow().map(CuttingForm::metered));
+        return day.isPresent() ? year -> day.get() : CuttingForm::unknown;
     }
 
     private static DayMoisture metered(MoistureContent reading) {

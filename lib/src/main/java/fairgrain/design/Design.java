@@ -1,6 +1,9 @@
 package fairgrain.design;
 
 import fairgrain.form.Taken;
+import fairgrain.part.Board;
+import fairgrain.part.Face;
+import fairgrain.part.Response;
 import fairgrain.part.Setting;
 import java.util.List;
 import java.util.Optional;
@@ -21,6 +24,13 @@ public record Design(String name, Setting setting, List<Part> parts, Optional<Bo
     /** Its parts of one kind, such as {@code Shelf.class}. */
     public <P extends Part> List<P> parts(Class<P> kind) {
         return parts.stream().filter(kind::isInstance).map(kind::cast).toList();
+    }
+
+    /** The setting of a board of this design, with the year that it lives through itself: thick wood feels less of the room's. */
+    Setting setting(Board board) {
+        return Response.of(board, Face.BARE)
+                .map(bare -> setting.year(bare.year(setting.year(), setting.day())))
+                .orElse(setting);
     }
 
     /** The same design, what was taken told with it. */

@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** A design file: a piece and as many of its parts as the maker wants judged. */
@@ -32,6 +33,7 @@ public final class DesignForm extends Form<Design> {
             .first((system, in) -> in.measureBy(ShopRule.of(system)));
     private final Field<Optional<MoistureYear>> place;
     private final Field<Optional<Function<MoistureYear, DayMoisture>>> cutting;
+    private final Field<Optional<FinishedWood>> finish;
     private final Field<Optional<Box>> box;
     private final MoistureYear widest;
     private final List<Field<? extends List<? extends Entered>>> parts = new ArrayList<>();
@@ -46,10 +48,27 @@ public final class DesignForm extends Form<Design> {
                         new CuttingForm(catalog),
                         "how wet the stock is when it is cut; left out, it is unknown")
                 .optional();
+        finish = block(
+                        "finish",
+                        new FinishForm(catalog),
+                        "what it is finished with; left out, it is bare wood, which moves most")
+                .optional();
         parts("doors", new DoorForm(catalog), "frame-and-panel doors");
         parts("panels", new FramedPanelForm(catalog), "panels in frames of which nothing else is asked");
         parts("boards", new BoardForm(catalog), "solid boards whose movement is asked for");
+        parts("glass", new FramedGlassForm(catalog), "panes of glass in frames of which nothing else is asked");
+        parts("drawers", new DrawerForm(catalog), "drawers and the openings they run in");
+        parts(
+                "fitted shelves",
+                new FittedShelfForm(catalog),
+                "solid shelves that grow towards closed doors and a back");
+        parts("tenons", new TenonForm(catalog), "tenons whose movement is asked for");
+        parts("fixings", new FixedForm(catalog), "parts that are fixed to each other across the grain, and how");
         entered("shelves", new ShelfForm(catalog), "shelves");
+        parts("glass shelves", new GlassShelfForm(catalog), "shelves of glass");
+        entered("hollow shelves", new HollowShelfForm(catalog), "shelves of two skins on ribs or on a light core");
+        parts("rod shelves", new RodShelfForm(catalog), "floating shelves on hidden rods");
+        entered("shelf pins", new PinsUnderForm(catalog), "pins under shelves of the same piece");
         box = block("case", new CaseForm(catalog), "sides, top, bottom and back")
                 .optional();
         Kind<List<Entered>> wall = new WallForm(catalog).to(List::of);
@@ -82,12 +101,13 @@ public final class DesignForm extends Form<Design> {
             e.take(cutting, "unknown", "both ends of the year are tried, and the worse governs");
         }
         Setting setting = new Setting(year, day, ShopRule.of(e.get(units)), Reliability.NINETEEN_IN_TWENTY);
+        Stream<Part> entered =
+                parts.stream().flatMap(field -> e.get(field).stream()).map(part -> part.in(setting, e.get(box)));
         return new Design(
                 e.get(name),
                 setting,
-                parts.stream()
-                        .flatMap(field -> e.get(field).stream())
-                        .map(part -> part.in(setting, e.get(box)))
+                Stream.of(Stream.of(new ReadyStock()), entered, e.get(finish).stream())
+                        .<Part>flatMap(some -> some)
                         .toList(),
                 e.get(box),
                 List.of());

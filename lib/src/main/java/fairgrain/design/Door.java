@@ -1,44 +1,171 @@
 package fairgrain.design;
 
+import fairgrain.clearance.DoorFrame;
+import fairgrain.clearance.FrameMovement;
+import fairgrain.finding.Evidence;
+import fairgrain.finding.Missing;
 import fairgrain.finding.Question;
+import fairgrain.finding.Unasked;
 import fairgrain.material.SpecificGravity;
 import fairgrain.material.Wood;
+import fairgrain.part.Board;
+import fairgrain.part.RingAngle;
 import fairgrain.quantity.Length;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 
 /**
- * A frame-and-panel door.
+ * A door of stiles and rails, with a panel or a pane of glass between them.
  *
  * @param stile a pair of them
  * @param rail a pair of them, between the stiles
+ * @param panel if a panel fills it
+ * @param glass if a pane fills it
+ * @param closing the opening it closes, if that was said
  */
-public record Door(String name, int count, Stick stile, Stick rail, FramedPanel panel) implements Part {
+public record Door(
+        String name,
+        int count,
+        Stick stile,
+        Stick rail,
+        Optional<FramedPanel> panel,
+        Optional<Glazing> glass,
+        Optional<DoorOpening> closing)
+        implements Part {
     private static final double IN_A_ROOM = 0.10;
     private static final double HEAVIEST = 900; // kg/m3, where the table knows no density: heavy is safe for hanging
+    private static final double GLASS = 2500; // kg/m3
 
     /** One member of a frame; a rail's length is that between the stiles. */
-    public record Stick(Wood wood, Length width, Length thickness, Length length) {
+    public record Stick(Wood wood, RingAngle rings, Length width, Length thickness, Length length) {
         double volume() {
             return width.metres() * thickness.metres() * length.metres();
+        }
+
+        Board board() {
+            return Board.of(wood, rings, thickness);
         }
     }
 
     @Override
     public List<Question<?>> questions(Design design) {
-        return panel.questions(design);
+        List<Question<?>> all = new ArrayList<>();
+        List<Missing> unknown = unknownWoods();
+        if (!unknown.isEmpty()) {
+            panel.ifPresent(p -> all.addAll(p.questions(design)));
+            all.add(new Unasked(
+                    name, "how the frame itself moves", unknown, Evidence.of(FrameMovement.SOURCE), Set.of()));
+            return List.copyOf(all);
+        }
+        panel.ifPresent(p -> {
+            FrameMovement moves = around(p, design);
+            all.addAll(p.questions(design, moves.endGap().minus(FrameMovement.USUAL_END_GAP)));
+            all.add(moves);
+        });
+        glass.ifPresent(
+                g -> all.add(g.question(name + ", glass", frame(), rail.length(), sightHeight(), design.setting())));
+        closing.ifPresent(c -> all.addAll(c.questions(this, design.setting())));
+        return List.copyOf(all);
+    }
+
+    /** A panel still to be cut is cut as short as the rails ask for. */
+    private FrameMovement around(FramedPanel fill, Design design) {
+        FrameMovement usual = new FrameMovement(
+                name,
+                frame(),
+                sightHeight(),
+                fill.opening().groove().depth(),
+                FrameMovement.USUAL_END_GAP,
+                design.setting());
+        return fill.widthAsCut() == null ? usual.planned() : usual;
+    }
+
+    @Override
+    public List<Piece> pieces(Design design) {
+        Length stub = panel.map(p -> p.opening().groove().depth()).orElse(Length.ZERO);
+        List<Piece> all = new ArrayList<>();
+        all.add(member("stile", stile, stile.length(), "the grain along it"));
+        all.add(member(
+                "rail",
+                rail,
+                rail.length().plus(stub.times(2)),
+                panel.isPresent()
+                        ? "stubs as long as the groove is deep are counted; longer tenons come on top"
+                        : "from stile to stile; tenons come on top"));
+        panel.ifPresent(p -> p.pieces(questions(design)).forEach(piece -> all.add(piece.of(name, count))));
+        return List.copyOf(all);
+    }
+
+    private Piece member(String called, Stick stick, Length length, String note) {
+        return new Piece(
+                name,
+                called,
+                2 * count,
+                stick.wood().name(),
+                false,
+                Optional.of(length),
+                stick.width(),
+                stick.thickness(),
+                note);
+    }
+
+    private List<Missing> unknownWoods() {
+        List<Missing> all = new ArrayList<>();
+        for (Wood wood : new LinkedHashSet<>(List.of(stile.wood(), rail.wood()))) {
+            if (wood.shrinkage() == null) {
+                all.add(new Missing("how much " + wood.name() + " shrinks", "choose a wood whose shrinkage is known"));
+            }
+        }
+        return all;
+    }
+
+    /** Its stiles and rails as they move. */
+    DoorFrame frame() {
+        return new DoorFrame(stile.board(), stile.width(), rail.board(), rail.width());
+    }
+
+    Length sightHeight() {
+        return stile.length().minus(rail.width().times(2));
+    }
+
+    /** Its width as its members are entered. */
+    public Length width() {
+        return rail.length().plus(stile.width().times(2));
+    }
+
+    /** Its height as its members are entered: the stiles run through. */
+    public Length height() {
+        return stile.length();
     }
 
     /** Mass of one door, hardware left out; a wood without density is taken as a heavy one [kg]. */
     public double mass() {
-        Length width =
-                panel.opening().across().plus(panel.opening().groove().depth().times(2));
-        Length along = panel.opening().along();
-        double height = along == null ? stile.length().metres() : along.metres();
-        double panelVolume =
-                width.metres() * height * panel.panel().board().thickness().metres();
         return 2 * stile.volume() * density(stile.wood())
                 + 2 * rail.volume() * density(rail.wood())
-                + panelVolume * density(panel.panel().board().wood());
+                + panel.map(this::mass).orElse(0.0)
+                + glass.map(this::mass).orElse(0.0);
+    }
+
+    private double mass(FramedPanel fill) {
+        Length width =
+                fill.opening().across().plus(fill.opening().groove().depth().times(2));
+        Length along = fill.opening().along();
+        double height = along == null ? stile.length().metres() : along.metres();
+        return width.metres()
+                * height
+                * fill.panel().board().thickness().metres()
+                * density(fill.panel().board().wood());
+    }
+
+    private double mass(Glazing fill) {
+        double behind = 2 * fill.rebate().metres();
+        return (rail.length().metres() + behind)
+                * (sightHeight().metres() + behind)
+                * fill.pane().thickness().metres()
+                * GLASS;
     }
 
     public Length thickness() {

@@ -5,7 +5,15 @@ import fairgrain.material.Wood;
 import org.jspecify.annotations.Nullable;
 
 /** A wood or a sheet: one of the two is null. */
-record Material(@Nullable Wood wood, @Nullable SheetGood sheet) {
+public record Material(@Nullable Wood wood, @Nullable SheetGood sheet) {
+    public boolean isSheet() {
+        return sheet != null;
+    }
+
+    public String name() {
+        return sheet == null ? solid().name() : sheet.name();
+    }
+
     Wood solid() {
         if (wood == null) {
             throw new IllegalStateException("this material is a sheet");

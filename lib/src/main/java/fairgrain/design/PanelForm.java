@@ -1,11 +1,11 @@
 package fairgrain.design;
 
+import fairgrain.clearance.Figure;
 import fairgrain.clearance.PanelFit;
 import fairgrain.form.Entries;
 import fairgrain.form.Field;
 import fairgrain.form.Form;
 import fairgrain.form.Kinds;
-import fairgrain.material.Wood;
 import fairgrain.part.Board;
 import fairgrain.part.Groove;
 import fairgrain.part.Opening;
@@ -13,12 +13,14 @@ import fairgrain.part.Panel;
 import fairgrain.part.RingAngle;
 import fairgrain.part.Tongue;
 import fairgrain.quantity.Length;
+import java.util.List;
 import java.util.Optional;
 
 /** A panel as it lies in a frame, but for the frame. */
 final class PanelForm extends Form<PanelForm.Loose> {
-    private final Field<Wood> wood;
+    private final Field<Stock> wood;
     private final Field<RingAngle> sawn;
+    private final Field<Figure> figure;
     private final Field<Length> thickness;
     private final Field<Optional<Tongue>> tongue;
     private final Field<Boolean> pinned;
@@ -27,10 +29,13 @@ final class PanelForm extends Form<PanelForm.Loose> {
 
     PanelForm(Catalog catalog) {
         super("panel", "A solid panel that floats in the grooves of a frame.");
-        wood = named("wood", catalog.woodFinder(), "what it is made of").example("white oak");
+        wood = field("wood", Stock.kind(catalog), "what it is made of, or the boards it is glued up from")
+                .example("white oak");
         sawn = field("sawn", Kinds.text().to(RingAngle::read), "how the rings lie, seen at the end of the board")
                 .example("flat")
                 .or("unknown", "nothing moves more than flatsawn");
+        figure = choice("figure", List.of(Figure.values()), Figure::word, "how its grain runs")
+                .orElse(Figure.STRAIGHT);
         thickness = length("thickness", Board.THICKNESS, "as measured").example("1/2 in");
         tongue = block("tongue", new TongueForm(), "its thinned edge, if it is raised or rebated")
                 .optional();
@@ -43,15 +48,21 @@ final class PanelForm extends Form<PanelForm.Loose> {
 
     @Override
     protected Loose build(Entries e) {
-        Board board = Board.of(e.get(wood), e.get(sawn), e.get(thickness));
-        return new Loose(new Panel(board, e.get(tongue).orElse(null), e.get(pinned)), e.get(hold), e.get(asCut));
+        Board board = e.get(wood).board(e.get(sawn), e.get(thickness), e.get(figure));
+        Panel panel = new Panel(board, e.get(tongue).orElse(null), e.get(pinned));
+        return new Loose(panel, e.get(hold), e.get(asCut), e.get(figure));
     }
 
     /** A panel without its frame. */
-    record Loose(Panel panel, Length hold, Optional<Length> widthAsCut) {
+    record Loose(Panel panel, Length hold, Optional<Length> widthAsCut, Figure figure) {
         FramedPanel in(String name, Length across, Optional<Length> along, Groove groove) {
             return new FramedPanel(
-                    name, panel, new Opening(across, along.orElse(null), groove), hold, widthAsCut.orElse(null));
+                    name,
+                    panel,
+                    new Opening(across, along.orElse(null), groove),
+                    hold,
+                    widthAsCut.orElse(null),
+                    figure);
         }
     }
 

@@ -9,4 +9,14 @@ public interface Part {
     String name();
 
     List<Question<?>> questions(Design design);
+
+    /** What is cut for it, at its finished size; nothing where the design does not say enough. */
+    default List<Piece> pieces(Design design) {
+        return List.of();
+    }
+
+    /** Where its answers are acted on. */
+    default Workplace where() {
+        return Workplace.BENCH;
+    }
 }

@@ -21,7 +21,7 @@ public record Review(Design design, List<Asked<?>> asked) {
         List<Asked<?>> asked = new ArrayList<>();
         for (Part part : design.parts()) {
             for (Question<?> question : part.questions(design)) {
-                asked.add(Asked.of(question));
+                asked.add(Asked.of(part.where(), question));
             }
         }
         return new Review(design, asked);
@@ -50,7 +50,11 @@ public record Review(Design design, List<Asked<?>> asked) {
                 && design.parts(FramedPanel.class).isEmpty()) {
             all.add(new Missing("doors and panels", "enter 'doors' or 'panels' to have their panels sized"));
         }
-        if (design.parts(Shelf.class).isEmpty()) {
+        if (design.parts(Door.class).stream().anyMatch(door -> door.closing().isEmpty())) {
+            all.add(new Missing(
+                    "how the doors close", "enter 'opening' and 'hung' with a door to have its gaps planned"));
+        }
+        if (design.parts(Weighs.class).isEmpty()) {
             all.add(new Missing("shelves", "enter 'shelves' to have their sag judged"));
         }
         if (design.parts(Wall.class).isEmpty()) {

@@ -7,48 +7,100 @@ import fairgrain.finding.Evidence;
 import fairgrain.finding.Missing;
 import fairgrain.finding.Question;
 import fairgrain.finding.Unasked;
+import fairgrain.hanging.Cabinet;
 import fairgrain.hanging.Fixing;
 import fairgrain.hanging.Hanging;
-import fairgrain.hanging.HungWeight;
-import fairgrain.hanging.Screw;
+import fairgrain.hanging.HangingScrew;
+import fairgrain.hanging.Layer;
+import fairgrain.hanging.Lift;
+import fairgrain.hanging.LoadCase;
+import fairgrain.hanging.LoadCases;
+import fairgrain.hanging.Rail;
+import fairgrain.hanging.RailStrength;
+import fairgrain.hanging.Row;
 import fairgrain.hanging.Stud;
-import fairgrain.material.SpecificGravity;
-import fairgrain.material.Wood;
+import fairgrain.hanging.StudPattern;
+import fairgrain.quantity.Force;
 import fairgrain.quantity.Length;
+import fairgrain.quantity.Temperature;
 import fairgrain.shelf.ShelfLoad;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * How the case hangs on the wall, as far as it was said.
  *
- * @param studs where they stand, from the left end of the case
- * @param gap what lies between rail and stud and is not wood in bearing
- * @param height of the screws above the lower edge of the case
+ * @param stud what the studs or the blocking are
+ * @param places where the studs stand, from the left end of the case
+ * @param into what the screws go into
+ * @param behind the blocking or backing, if they go into one
+ * @param layers what lies between rail and stud and is not wood in bearing
+ * @param rows the screws in each stud
  * @param bottomLoad what stands on the bottom of the case
  * @param topLoad what stands on top
+ * @param cases people and earthquake, if asked for
+ * @param warmest how warm the wood gets
+ * @param aboveFloor the lower edge, once it hangs
  */
 public record Wall(
         Optional<Stud> stud,
-        List<Length> studs,
-        Optional<Length> gap,
-        Optional<Screw> screw,
+        Places places,
+        IntoKind.Into into,
+        Optional<Behind> behind,
+        Optional<List<Layer>> layers,
+        Optional<HangingScrew> screw,
         Optional<Length> screwLength,
-        Optional<Integer> perStud,
-        Optional<Length> height,
-        Optional<Wood> railWood,
-        Optional<Length> railThickness,
+        Rows rows,
+        Optional<RailSaid> rail,
         ShelfLoad bottomLoad,
-        ShelfLoad topLoad)
+        ShelfLoad topLoad,
+        LoadCases cases,
+        Optional<Temperature> warmest,
+        Length aboveFloor)
         implements Part {
+    private static final double HOTTEST = 38 + 273.15 + 0.01; // K, 100 F and a hair
+    private static final Length LEAST_HEIGHT = Hanging.CONTACT.times(3);
+
+    /** Where studs stand: listed, or the first and how far apart. */
+    record Places(List<Length> listed, Optional<Length> first, Optional<Length> every) {
+        boolean said() {
+            return !listed.isEmpty() || first.isPresent();
+        }
+
+        List<Length> upTo(Length width) {
+            return first.isPresent() ? StudPattern.spaced(first.get(), every.orElseThrow(), width) : listed;
+        }
+    }
+
+    /** The first row, as far as it was said, and more. */
+    record Rows(Optional<Integer> perStud, Optional<Length> height, Optional<Length> apart, List<Row> more) {
+        List<Row> all() {
+            List<Row> all = new ArrayList<>(more);
+            if (perStud.isPresent() && height.isPresent()) {
+                all.add(0, new Row(height.get(), perStud.get(), apart));
+            }
+            return List.copyOf(all);
+        }
+
+        /** Screws one above the other at known heights keep a case level on a single stud. */
+        boolean couple() {
+            List<Row> all = all();
+            return all.stream().map(Row::height).distinct().count() > 1
+                    || all.stream()
+                            .anyMatch(row -> row.perStud() > 1 && row.apart().isPresent());
+        }
+    }
+
+    /** Blocking or backing: its thickness, the height of its face, and what its own fixing may carry. */
+    record Behind(Length thickness, Length face, Optional<Force> carries) {}
+
+    /** The rail, as it was said. */
+    record RailSaid(
+            Material material, Length thickness, Optional<Length> depth, Optional<Length> screwsUp, Rail.Held held) {}
 
     static final Citation ITEMS = Citation.of("own", "books flush with the front, 156 mm deep", Basis.DERIVED);
-
-    private static final double ROW_DEPTH = 0.156; // m; books stand flush with the front
-    private static final double HEAVY_PART = 1.1; // judgement: wood is rarely a tenth heavier than its table says
 
     @Override
     public String name() {
@@ -56,10 +108,16 @@ public record Wall(
     }
 
     @Override
+    public Workplace where() {
+        return Workplace.WALL;
+    }
+
+    @Override
     public List<Question<?>> questions(Design design) {
-        List<Missing> missing = missing(design);
-        Optional<Box> box = design.box();
-        if (!missing.isEmpty() || box.isEmpty()) {
+        WallHardware hardware = new WallHardware(this);
+        Optional<Cabinet> cabinet = design.box().map(box -> WallWeights.cabinet(design, box));
+        List<Missing> missing = missing(cabinet, hardware);
+        if (!missing.isEmpty() || cabinet.isEmpty()) {
             return List.of(new Unasked(
                     name(),
                     "do these screws hold in these studs",
@@ -72,118 +130,111 @@ public record Wall(
                             Caution.CHILDREN,
                             Caution.EARTHQUAKE)));
         }
-        Wood rail = railWood.orElseThrow();
         Fixing fixing = new Fixing(
                 screw.orElseThrow(),
                 screwLength.orElseThrow(),
-                perStud.orElseThrow(),
-                studs,
-                height.orElseThrow(),
-                railThickness.orElseThrow(),
-                ovenDry(rail).orElseThrow(),
-                rail.name(),
-                gravityEvidence(rail).and(ITEMS));
-        return List.of(new Hanging(
+                rows.all(),
+                caught(cabinet.get()),
+                hardware.rail().orElseThrow());
+        Hanging hanging = new Hanging(
                 name(),
-                weight(design, box.get()),
+                WallWeights.of(design, design.box().orElseThrow(), this),
+                cabinet.get(),
                 fixing,
-                stud.orElseThrow(),
-                gap.orElseThrow(),
-                box.get().width(),
-                design.setting()));
+                hardware.stud().orElseThrow(),
+                layers.orElseThrow(),
+                cases,
+                behind.flatMap(Behind::carries),
+                hardware.open(),
+                design.setting());
+        List<Question<?>> all = new ArrayList<>(List.of(hanging));
+        if (fixing.rail().depth().isPresent()) {
+            all.add(new RailStrength(hanging));
+        }
+        all.add(new Lift(hanging, aboveFloor));
+        return List.copyOf(all);
     }
 
-    private List<Missing> missing(Design design) {
+    private List<Length> caught(Cabinet cabinet) {
+        return screw.map(each -> StudPattern.caught(places.upTo(cabinet.width()), cabinet, each))
+                .orElse(List.of());
+    }
+
+    private List<Missing> missing(Optional<Cabinet> cabinet, WallHardware hardware) {
         List<Missing> all = new ArrayList<>();
-        need(all, design.box().isPresent(), "the case that hangs", "enter 'case' with its sizes");
+        need(all, cabinet.isPresent(), "the case that hangs", "enter 'case' with its sizes");
         need(
                 all,
-                stud.isPresent(),
+                stud.isPresent() || into == IntoKind.Into.BACKING,
                 "what the studs are",
                 "read the stamp on a stud, or enter 'stud: unknown softwood'");
         need(
                 all,
-                studs.size() >= 2,
+                places.said(),
                 "where two studs or more stand",
                 "find the studs, prove each by a pilot hole, and enter their places from the left end of the case as"
                         + " 'studs at'");
         need(
                 all,
-                gap.isPresent(),
+                layers.isPresent(),
                 "what lies between rail and stud",
                 "bore a pilot hole, feel with a bent wire where the wood begins, and enter the depth as 'wall board'"
                         + " (0 if nothing)");
         need(all, screw.isPresent(), "which screws", "enter 'screw', such as No. 10 wood screw or 1/4 in lag screw");
         need(all, screwLength.isPresent(), "how long the screws are", "measure one and enter 'screw length'");
-        need(all, perStud.isPresent(), "how many screws go into each stud", "enter 'screws in each stud'");
+        need(all, rows.perStud().isPresent(), "how many screws go into each stud", "enter 'screws in each stud'");
         need(
                 all,
-                height.isPresent(),
+                rows.height().isPresent(),
                 "how high the screws sit",
                 "measure from the lower edge of the case and enter 'screws above lower edge'");
+        need(all, rail.isPresent(), "the rail under the screw heads", "enter 'rail' with its wood and thickness");
         need(
                 all,
-                railWood.isPresent() && railThickness.isPresent(),
-                "the rail under the screw heads",
-                "enter 'rail' with its wood and thickness");
-        need(
-                all,
-                railWood.isEmpty() || ovenDry(railWood.get()).isPresent(),
+                rail.isEmpty() || hardware.rail().isPresent(),
                 "how dense the wood of the rail is",
                 "choose a wood whose density and its basis are in the table");
+        if (all.isEmpty()) {
+            unfit(all, cabinet.orElseThrow(), hardware);
+        }
         return all;
     }
 
-    private static void need(List<Missing> all, boolean there, String what, String todo) {
+    /** What is said, but cannot hang a cabinet or be judged. */
+    private void unfit(List<Missing> all, Cabinet cabinet, WallHardware hardware) {
+        int studs = caught(cabinet).size();
+        need(
+                all,
+                studs > 0,
+                "a stud that the rail catches, clear of its ends",
+                "shift the case, or fix a ledger or rail across studs");
+        need(
+                all,
+                studs != 1 || rows.couple(),
+                "where a second stud is caught: one alone lets the case swing",
+                "shift the case, add blocking, or enter two rows of screws ('more rows')");
+        need(
+                all,
+                rows.all().stream().anyMatch(row -> row.height().compareTo(LEAST_HEIGHT) >= 0),
+                "screws well above the lower edge",
+                "put a row of screws through a rail near the top");
+        need(
+                all,
+                cases.people().stream().noneMatch(each -> each == LoadCase.CHILD_ON_DOOR)
+                        || !cabinet.leaves().isEmpty(),
+                "the door that a child hangs on",
+                "enter 'doors', or take 'child on a door' away");
+        hardware.unfit(all);
+        need(
+                all,
+                warmest.isEmpty() || warmest.get().kelvin() <= HOTTEST,
+                "what screws hold in wood warmer than 100 F (38 C)",
+                "hang it where it stays cooler");
+    }
+
+    static void need(List<Missing> all, boolean there, String what, String todo) {
         if (!there) {
             all.add(new Missing(what, todo));
         }
-    }
-
-    private static OptionalDouble ovenDry(Wood wood) {
-        SpecificGravity gravity = wood.gravity();
-        return gravity == null ? OptionalDouble.empty() : gravity.ovenDry();
-    }
-
-    private static Evidence gravityEvidence(Wood wood) {
-        SpecificGravity gravity = wood.gravity();
-        return gravity == null ? Evidence.of(ITEMS) : gravity.evidence();
-    }
-
-    /** Everything that hangs, each thing once. Contents lie flush with the front; the farther of that and mid-depth counts. */
-    HungWeight weight(Design design, Box box) {
-        List<HungWeight.Item> items = new ArrayList<>();
-        double depth = box.depth().metres();
-        part(items, "sides, top and bottom", box.carcassMass(), depth / 2);
-        part(items, "back", box.backMass(), box.backThickness().metres() / 2);
-        for (Door door : design.parts(Door.class)) {
-            part(
-                    items,
-                    door.name(),
-                    door.count() * door.mass(),
-                    depth + door.thickness().metres() / 2);
-        }
-        double books = depth - Math.min(ROW_DEPTH, depth) / 2;
-        for (Shelf shelf : design.parts(Shelf.class)) {
-            part(items, shelf.name(), shelf.count() * shelf.mass(), depth / 2);
-            load(
-                    items,
-                    "on " + shelf.name(),
-                    shelf.load(),
-                    shelf.count() * shelf.span().metres(),
-                    books);
-        }
-        double inside = box.width().minus(box.thickness().times(2)).metres();
-        load(items, "on the bottom", bottomLoad, inside, books);
-        load(items, "on top", topLoad, box.width().metres(), books);
-        return new HungWeight(items);
-    }
-
-    private static void part(List<HungWeight.Item> items, String what, double mass, double fromWall) {
-        items.add(new HungWeight.Item(what, mass, HEAVY_PART * mass, fromWall));
-    }
-
-    private static void load(List<HungWeight.Item> items, String what, ShelfLoad load, double length, double fromWall) {
-        items.add(new HungWeight.Item(what, load.expected() * length, load.heavy() * length, fromWall));
     }
 }

@@ -15,6 +15,9 @@ public sealed interface Block {
         }
     }
 
+    /** A finding and its verdict, one line of the overview. */
+    record Glance(String what, Verdict verdict) implements Block {}
+
     /** Sizes to act on, a line each. */
     record Sizes(List<SizeLine> lines) implements Block {}
 
@@ -26,6 +29,12 @@ public sealed interface Block {
 
     /** One check in words and numbers. */
     record CheckLine(String what, String planned, String expected, Verdict verdict) {}
+
+    /** One kind of piece to cut: how many of what, finished size, rough size, what to mind. */
+    record CutLine(String what, String finished, String rough, String note) {}
+
+    /** Pieces to cut. */
+    record Cuts(List<CutLine> lines) implements Block {}
 
     /** A plain sentence. */
     record Sentence(String text) implements Block {}

@@ -3,8 +3,8 @@ package fairgrain.sheet;
 import fairgrain.design.Asked;
 import fairgrain.design.Design;
 import fairgrain.design.Review;
+import fairgrain.design.Workplace;
 import fairgrain.finding.Check;
-import fairgrain.finding.Citation;
 import fairgrain.finding.Finding;
 import fairgrain.finding.Outcome;
 import fairgrain.finding.Remedy;
@@ -16,24 +16,24 @@ import fairgrain.quantity.Estimate;
 import fairgrain.quantity.MoistureContent;
 import fairgrain.quantity.ShopRule;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** A review as blocks, in the order in which a maker needs them. */
+/**
+ * A review as blocks, in the order of the work: at a glance, at the bench, at the wall, what holds and how sure, where the
+ * numbers come from. Cautions stand where the action is.
+ */
 public final class Blocks {
     private final Review review;
     private final ShopRule rule;
+    private final SourceList sources;
     private final List<Block> blocks = new ArrayList<>();
 
-    private final Map<Citation, Integer> numbers = new LinkedHashMap<>();
-    private final Map<String, String> titles;
-
-    private Blocks(Review review, ShopRule rule, Map<String, String> titles) {
-        this.titles = titles;
+    private Blocks(Review review, ShopRule rule, SourceList sources) {
         this.review = review;
         this.rule = rule;
+        this.sources = sources;
     }
 
     /**
@@ -42,74 +42,107 @@ public final class Blocks {
      * @param titles of the sources by their keys; a key without a title is printed as it is
      */
     public static List<Block> of(Review review, ShopRule rule, Map<String, String> titles) {
-        Blocks sheet = new Blocks(review, rule, titles);
+        Blocks sheet = new Blocks(review, rule, new SourceList(titles));
         sheet.top();
-        review.asked().forEach(sheet::asked);
+        sheet.work("At the bench", Workplace.BENCH);
+        sheet.work("At the wall", Workplace.WALL);
+        sheet.howSure();
         sheet.untold();
-        sheet.sources();
+        sheet.add(Block.Heading.plain(2, "Where the numbers come from"));
+        sheet.add(new Block.Items("", sheet.sources.lines()));
         return List.copyOf(sheet.blocks);
+    }
+
+    private void add(Block block) {
+        blocks.add(block);
     }
 
     private void top() {
         Design design = review.design();
-        Setting setting = design.setting();
-        MoistureYear year = setting.year();
-        blocks.add(new Block.Heading(1, design.name(), Optional.of(review.verdict())));
-        blocks.add(new Block.Sentence("The room: " + year.said() + ". Wood there lives between " + percent(year.dry())
-                + " moisture content at the dry end of the year and " + percent(year.damp()) + " at the damp end. "
-                + (setting.day().known()
-                        ? "It is cut at " + percent(setting.day().estimate()) + " ("
-                                + setting.day().said() + ")."
-                        : "How wet it is on the day of cutting is not known.")));
-        blocks.add(new Block.Sentence(
-                "Each check stands at its likely worst case for 19 boards in 20; what is expected stands"
-                        + " behind it. Sizes are rounded to the safe side."));
+        add(new Block.Heading(1, design.name(), Optional.of(review.verdict())));
+        review.findings()
+                .forEach(finding ->
+                        add(new Block.Glance(finding.part() + ": " + finding.question(), finding.verdict())));
+        add(new Block.Sentence(place(design.setting())));
         if (!design.taken().isEmpty()) {
-            blocks.add(new Block.Items(
+            add(new Block.Items(
                     "Taken, because it was not said:",
                     design.taken().stream().map(Taken::text).toList()));
         }
     }
 
-    private void asked(Asked<?> asked) {
-        Optional<Block.Figure> figure = Figures.of(asked.question(), rule);
-        for (Finding finding : asked.findings()) {
-            finding(finding, figure);
-            figure = Optional.empty();
+    private String place(Setting setting) {
+        MoistureYear year = setting.year();
+        return "The room: " + year.said() + ". Wood there lives between " + percent(year.dry())
+                + " moisture content at the dry end of the year and " + percent(year.damp()) + " at the damp end. "
+                + (setting.day().known()
+                        ? "It is cut at " + percent(setting.day().estimate()) + " ("
+                                + setting.day().said() + ")."
+                        : "How wet it is on the day of cutting is not known.");
+    }
+
+    /** What to do at one place: sizes, drawing, what is missing, what would mend it, cautions. */
+    private void work(String heading, Workplace where) {
+        List<Asked<?>> here =
+                review.asked().stream().filter(asked -> asked.where() == where).toList();
+        if (here.isEmpty()) {
+            return;
+        }
+        add(Block.Heading.plain(2, heading));
+        if (where == Workplace.BENCH) {
+            CutBlocks.of(review.design(), rule).forEach(this::add);
+        }
+        for (Asked<?> asked : here) {
+            Optional<Block.Figure> figure = Figures.of(asked.question(), rule);
+            for (Finding finding : asked.findings()) {
+                action(finding, figure);
+                figure = Optional.empty();
+            }
         }
     }
 
-    private void finding(Finding finding, Optional<Block.Figure> figure) {
-        blocks.add(new Block.Heading(2, finding.part() + ": " + finding.question(), Optional.of(finding.verdict())));
+    private void action(Finding finding, Optional<Block.Figure> figure) {
+        add(new Block.Heading(3, finding.part() + ": " + finding.question(), Optional.of(finding.verdict())));
         if (!finding.sizes().isEmpty()) {
-            blocks.add(new Block.Sizes(finding.sizes().stream()
+            add(new Block.Sizes(finding.sizes().stream()
                     .map(size -> new Block.SizeLine(size.what(), rule.text(size.value())))
                     .toList()));
         }
-        blocks.add(new Block.Sentence(finding.why().in(rule)));
-        figure.ifPresent(blocks::add);
-        if (!finding.outcomes().isEmpty()) {
-            blocks.add(new Block.Checks(
-                    finding.outcomes().stream().map(this::check).toList()));
-        }
+        add(new Block.Sentence(finding.why().in(rule)));
+        figure.ifPresent(this::add);
         if (!finding.missing().isEmpty()) {
-            blocks.add(new Block.Items(
+            add(new Block.Items(
                     "Not known:",
                     finding.missing().stream()
                             .map(missing -> missing.what() + ": " + missing.todo())
                             .toList()));
         }
         if (!finding.remedies().isEmpty()) {
-            blocks.add(new Block.Items(
+            add(new Block.Items(
                     "Any one of these mends it:",
                     finding.remedies().stream()
                             .map(Remedy::words)
                             .map(words -> words.in(rule))
                             .toList()));
         }
-        finding.notes().forEach(note -> blocks.add(new Block.Sentence(note.in(rule))));
-        finding.cautions().stream().sorted().forEach(caution -> blocks.add(new Block.Warning(caution)));
-        blocks.add(new Block.Sentence("Rests on: " + rests(finding) + "."));
+        finding.notes().forEach(note -> add(new Block.Sentence(note.in(rule))));
+        finding.cautions().stream().sorted().forEach(caution -> add(new Block.Warning(caution)));
+    }
+
+    private void howSure() {
+        add(Block.Heading.plain(2, "What holds, and how sure"));
+        add(new Block.Sentence(
+                "Each check stands at its likely worst case for 19 boards in 20; what is expected stands behind it."
+                        + " Sizes are rounded to the safe side."));
+        for (Finding finding : review.findings()) {
+            add(new Block.Heading(3, finding.part() + ", " + finding.question(), Optional.of(finding.verdict())));
+            if (!finding.outcomes().isEmpty()) {
+                add(new Block.Checks(
+                        finding.outcomes().stream().map(this::check).toList()));
+            }
+            add(new Block.Sentence("Rests on: " + sources.of(finding.evidence()) + ". What was checked least of it: "
+                    + finding.evidence().weakest().words() + "."));
+        }
     }
 
     private Block.CheckLine check(Outcome outcome) {
@@ -122,41 +155,15 @@ public final class Blocks {
                 + rule.text(Amount.of(check.capacity(), check.dimension()));
     }
 
-    /** The numbers of its sources in the list at the end, and the basis of the one that was checked least. */
-    private String rests(Finding finding) {
-        List<String> marks = finding.evidence().sources().stream()
-                .map(source -> numbers.computeIfAbsent(source, key -> numbers.size() + 1))
-                .sorted()
-                .map(String::valueOf)
-                .toList();
-        return "[" + String.join(", ", marks) + "]. What was checked least of it: "
-                + finding.evidence().weakest().words();
-    }
-
     private void untold() {
         if (!review.untold().isEmpty()) {
-            blocks.add(Block.Heading.plain(2, "Tell me to judge more"));
-            blocks.add(new Block.Items(
+            add(Block.Heading.plain(2, "Tell me to judge more"));
+            add(new Block.Items(
                     "",
                     review.untold().stream()
                             .map(missing -> missing.what() + ": " + missing.todo())
                             .toList()));
         }
-    }
-
-    private void sources() {
-        blocks.add(Block.Heading.plain(2, "Where the numbers come from"));
-        blocks.add(new Block.Items(
-                "",
-                numbers.entrySet().stream()
-                        .map(entry -> "[" + entry.getValue() + "] " + source(entry.getKey()))
-                        .toList()));
-    }
-
-    private String source(Citation source) {
-        String title = titles.getOrDefault(source.source(), source.source());
-        return title + (source.place().isEmpty() ? "" : ": " + source.place()) + " ("
-                + source.basis().words() + ")";
     }
 
     private String percent(Estimate moisture) {

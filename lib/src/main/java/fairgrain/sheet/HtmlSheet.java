@@ -15,43 +15,46 @@ import java.util.Map;
  */
 public final class HtmlSheet {
     private static final String STYLE = """
-            :root { color-scheme: light; }
-            body { margin: 0; background: #fff; color: #1a1a1a; font: 1rem/1.45 Georgia, 'Times New Roman', serif; }
-            main { max-width: 44rem; margin: 0 auto; padding: 1rem; overflow-wrap: break-word; }
-            h1 { font-size: 1.5rem; margin: 0 0 .5rem; border-bottom: 2px solid #1a1a1a; }
-            h2 { font-size: 1.15rem; margin: 2rem 0 .5rem; border-bottom: 1px solid #1a1a1a; }
-            h3 { font-size: 1rem; margin: 1.2rem 0 .3rem; }
-            .verdict { font-variant: small-caps; letter-spacing: .04em; white-space: nowrap; }
-            .verdict::before { content: '\\2014\\00a0'; }
-            .fails, .not-judged { color: #8a2d12; font-weight: bold; }
-            p { margin: .5rem 0; }
-            dl { margin: .5rem 0; display: grid; grid-template-columns: 1fr auto; gap: 0 .75rem; }
-            dt, dd { margin: 0; border-bottom: 1px dotted #767676; padding: .15rem 0; }
-            dd { font-weight: bold; text-align: right; }
-            table { border-collapse: collapse; width: 100%; margin: .5rem 0; }
-            th, td { text-align: left; vertical-align: top; padding: .2rem .5rem .2rem 0; border-bottom: 1px solid #c8c8c8; }
-            ul { margin: .3rem 0; padding-left: 1.2rem; }
-            ul.plain { list-style: none; padding-left: 0; }
-            .caution { border-left: 4px solid #8a2d12; padding: .1rem 0 .1rem .7rem; margin: .5rem 0; }
-            .caution strong { font-variant: small-caps; letter-spacing: .04em; }
-            figure { margin: 1rem 0; break-inside: avoid; }
-            figure svg { display: block; max-width: 100%; height: auto; }
-            figcaption { font-size: .9rem; }
-            @media (max-width: 30rem) {
-              thead { position: absolute; left: -99rem; }
-              tr, td { display: block; border: 0; padding: 0; }
-              td[data-is]::before { content: attr(data-is) ': '; }
-              tr { border-bottom: 1px solid #c8c8c8; padding: .3rem 0; }
-            }
-            @media print {
-              @page { margin: 14mm; }
-              body { font-size: 10.5pt; }
-              main { max-width: none; padding: 0; }
-              h1, h2, h3 { break-after: avoid; }
-              dl, tr, .caution { break-inside: avoid; }
-              figure svg { max-width: none; }
-            }
-            """;
+        :root { color-scheme: light; }
+        body { margin: 0; background: #fff; color: #1a1a1a; font: 1rem/1.45 Georgia, 'Times New Roman', serif; }
+        main { max-width: 44rem; margin: 0 auto; padding: 1rem; overflow-wrap: break-word; }
+        h1 { font-size: 1.5rem; margin: 0 0 .5rem; border-bottom: 2px solid #1a1a1a; }
+        h2 { font-size: 1.15rem; margin: 2rem 0 .5rem; border-bottom: 1px solid #1a1a1a; }
+        h3 { font-size: 1rem; margin: 1.2rem 0 .3rem; }
+        .verdict { font-variant: small-caps; letter-spacing: .04em; white-space: nowrap; }
+        .verdict::before { content: '\\2014\\00a0'; }
+        .fails, .not-judged { color: #8a2d12; font-weight: bold; }
+        p { margin: .5rem 0; }
+        .glance { margin: .15rem 0; }
+        dl { margin: .5rem 0; display: grid; grid-template-columns: 1fr auto; gap: 0 .75rem; }
+        dt, dd { margin: 0; border-bottom: 1px dotted #767676; padding: .15rem 0; }
+        dd { font-weight: bold; text-align: right; }
+        table { border-collapse: collapse; width: 100%; margin: .5rem 0; }
+        th, td { text-align: left; vertical-align: top; padding: .2rem .5rem .2rem 0; border-bottom: 1px solid #c8c8c8; }
+        ul { margin: .3rem 0; padding-left: 1.2rem; }
+        ul.plain { list-style: none; padding-left: 0; }
+        .caution { border-left: 4px solid #8a2d12; padding: .1rem 0 .1rem .7rem; margin: .5rem 0; }
+        .caution strong { font-variant: small-caps; letter-spacing: .04em; }
+        figure { margin: 1rem 0; break-inside: avoid; }
+        figure svg { display: block; max-width: 100%; height: auto; }
+        figcaption { font-size: .9rem; }
+        @media (max-width: 30rem) {
+          thead { position: absolute; left: -99rem; }
+          tr, td { display: block; border: 0; padding: 0; }
+          td[data-is]::before { content: attr(data-is) ': '; }
+          tr { border-bottom: 1px solid #c8c8c8; padding: .3rem 0; }
+        }
+        @media print {
+          @page { margin: 14mm; }
+          body { font-size: 10.5pt; }
+          main { max-width: none; padding: 0; }
+          h1, h2, h3 { break-after: avoid; }
+          section { break-before: page; }
+          section.flows { break-before: auto; }
+          dl, tr, .caution { break-inside: avoid; }
+          figure svg { max-width: none; }
+        }
+        """;
 
     private final StringBuilder out = new StringBuilder();
     private boolean inSection;
@@ -81,10 +84,15 @@ public final class HtmlSheet {
     private void block(Block block) {
         if (block instanceof Block.Heading heading) {
             heading(heading);
+        } else if (block instanceof Block.Glance glance) {
+            out.append("<p class=\"glance\">").append(escaped(glance.what())).append(' ');
+            out.append(verdict(glance.verdict())).append("</p>\n");
         } else if (block instanceof Block.Sizes sizes) {
             sizes(sizes);
         } else if (block instanceof Block.Checks checks) {
             checks(checks);
+        } else if (block instanceof Block.Cuts cuts) {
+            cuts(cuts);
         } else if (block instanceof Block.Sentence sentence) {
             out.append("<p>").append(escaped(sentence.text())).append("</p>\n");
         } else if (block instanceof Block.Items items) {
@@ -148,6 +156,20 @@ public final class HtmlSheet {
                         .append(escaped(line.expected()))
                         .append("</td><td>")
                         .append(verdict(line.verdict()))
+                        .append("</td></tr>\n"));
+        out.append("</tbody>\n</table>\n");
+    }
+
+    private void cuts(Block.Cuts cuts) {
+        out.append("<table>\n<thead><tr><th>piece</th><th>finished</th><th>rough</th></tr></thead>\n<tbody>\n");
+        cuts.lines()
+                .forEach(line -> out.append("<tr><td>")
+                        .append(escaped(line.what()))
+                        .append(line.note().isEmpty() ? "" : "<br><small>" + escaped(line.note()) + "</small>")
+                        .append("</td><td data-is=\"finished\">")
+                        .append(escaped(line.finished()))
+                        .append("</td><td data-is=\"rough\">")
+                        .append(escaped(line.rough()))
                         .append("</td></tr>\n"));
         out.append("</tbody>\n</table>\n");
     }

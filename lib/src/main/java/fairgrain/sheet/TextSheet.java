@@ -10,6 +10,7 @@ import java.util.Map;
 public final class TextSheet {
     private static final int WIDTH = 80;
     private static final int SIZE_COLUMN = 52;
+    private static final int VERDICT_COLUMN = 12;
 
     private final StringBuilder out = new StringBuilder();
 
@@ -33,10 +34,14 @@ public final class TextSheet {
     private void block(Block block) {
         if (block instanceof Block.Heading heading) {
             heading(heading);
+        } else if (block instanceof Block.Glance glance) {
+            paragraph("  " + padded(glance.verdict().word()), "  " + " ".repeat(VERDICT_COLUMN), glance.what());
         } else if (block instanceof Block.Sizes sizes) {
             sizes.lines().forEach(this::size);
         } else if (block instanceof Block.Checks checks) {
             checks.lines().forEach(this::check);
+        } else if (block instanceof Block.Cuts cuts) {
+            cuts.lines().forEach(this::cut);
         } else if (block instanceof Block.Sentence sentence) {
             paragraph("  ", "  ", sentence.text());
         } else if (block instanceof Block.Items items) {
@@ -62,12 +67,24 @@ public final class TextSheet {
         }
         paragraph("", "", heading.level() == 1 ? text.toUpperCase(Locale.ROOT) : text);
         int longest = Math.min(WIDTH, text.length());
-        out.append((heading.level() == 1 ? "=" : "-").repeat(longest)).append('\n');
+        if (heading.level() < 3) {
+            out.append((heading.level() == 1 ? "=" : "-").repeat(longest)).append('\n');
+        }
+    }
+
+    private static String padded(String verdict) {
+        return verdict + " ".repeat(VERDICT_COLUMN - verdict.length());
     }
 
     private void size(Block.SizeLine line) {
-        String dots = " " + ".".repeat(Math.max(3, SIZE_COLUMN - line.what().length())) + " ";
-        out.append("  ").append(line.what()).append(dots).append(line.value()).append('\n');
+        int dots = Math.max(3, SIZE_COLUMN - line.what().length());
+        String whole = line.what() + " " + ".".repeat(dots) + " " + line.value();
+        paragraph("  ", "    ", whole);
+    }
+
+    private void cut(Block.CutLine line) {
+        paragraph("  ", "    ", line.what() + ": " + line.finished());
+        paragraph("    ", "    ", "rough " + line.rough() + (line.note().isEmpty() ? "" : "; " + line.note()));
     }
 
     private void check(Block.CheckLine line) {

@@ -34,7 +34,16 @@ public final class LongTerm {
     static final Citation WOOD_STIFFNESS = Citation.of("gtr190", "Table 5-6, variability", Basis.MEMORY);
     static final Citation PANEL_FACTORS = Citation.of("en1995", "clause 2.4.1 with a load factor of 1.5", Basis.MEMORY);
 
+    static final Citation WOOD_SHEAR =
+            Citation.of("astm-d245", "divisors of the 5 % shear strength, as those of bending", Basis.MEMORY);
+    static final Citation WOOD_BEARING =
+            Citation.of("astm-d245", "stress across the grain at the proportional limit by 1.67", Basis.MEMORY);
+    static final Citation FOR_MINUTES = Citation.of("nds2018", "Table 2.3.2, ten minutes by permanent", Basis.MEMORY);
+
     private static final double WOOD_CV = 0.22;
+    private static final double FIVE_PERCENT_OF_SHEAR = 1 - 1.645 * 0.14;
+    private static final double BEARING_DIVISOR = 1.67;
+    private static final double TEN_MINUTES = 1.6;
     private static final double FIVE_PERCENT_OF_CLEAR_WOOD = 1 - 1.645 * 0.16;
     private static final double SOFTWOOD_DIVISOR = 2.1;
     private static final double HARDWOOD_DIVISOR = 2.3;
@@ -47,12 +56,14 @@ public final class LongTerm {
 
     private final Map<String, Creep> creep;
     private final Map<String, Factor> permanent;
+    private final Map<String, Factor> shortTerm;
 
     private record Factor(double value, Citation source) {}
 
-    private LongTerm(Map<String, Creep> creep, Map<String, Factor> permanent) {
+    private LongTerm(Map<String, Creep> creep, Map<String, Factor> permanent, Map<String, Factor> shortTerm) {
         this.creep = creep;
         this.permanent = permanent;
+        this.shortTerm = shortTerm;
     }
 
     /** Reads both tables strictly. */
@@ -65,14 +76,19 @@ public final class LongTerm {
             return row.key("id");
         });
         Map<String, Factor> permanent = new LinkedHashMap<>();
+        Map<String, Factor> shortTerm = new LinkedHashMap<>();
         Table.read(durationCsv, durationFile, DURATION_COLUMNS, row -> {
-            if (row.text("factor").equals("k_mod") && row.text("duration").equals("permanent")) {
-                permanent.put(
-                        key(row.text("kind"), row.text("place")), new Factor(row.number("value", 0, 2), source(row)));
+            if (row.text("factor").equals("k_mod")) {
+                Map<String, Factor> of = switch (row.text("duration")) {
+                    case "permanent" -> permanent;
+                    case "short term" -> shortTerm;
+                    default -> new LinkedHashMap<>();
+                };
+                of.put(key(row.text("kind"), row.text("place")), new Factor(row.number("value", 0, 2), source(row)));
             }
             return row.key("id");
         });
-        return new LongTerm(creep, permanent);
+        return new LongTerm(creep, permanent, shortTerm);
     }
 
     /**
@@ -90,14 +106,11 @@ public final class LongTerm {
                     "no stiffness or no density is known for " + wood.name() + "; choose another wood");
         }
         boolean soft = wood.origin() == Wood.Origin.US_SOFTWOOD;
+        double share = PERMANENT * (straightGrain ? 1 : UNKNOWN_GRAIN) / (soft ? SOFTWOOD_DIVISOR : HARDWOOD_DIVISOR);
         Double rupture = known.rupture();
-        Double allowed = rupture == null
-                ? null
-                : rupture
-                        * FIVE_PERCENT_OF_CLEAR_WOOD
-                        / (soft ? SOFTWOOD_DIVISOR : HARDWOOD_DIVISOR)
-                        * PERMANENT
-                        * (straightGrain ? 1 : UNKNOWN_GRAIN);
+        Double sheared = known.shearParallel();
+        Double pressed = known.compressionPerpendicular();
+        Double allowed = rupture == null ? null : rupture * FIVE_PERCENT_OF_CLEAR_WOOD * share;
         return new ShelfStock(
                 wood.name(),
                 elasticity,
@@ -106,7 +119,14 @@ public final class LongTerm {
                 gravity.density(IN_A_ROOM),
                 creep.get(key("solid wood", damp ? "damp" : "dry")),
                 ShelfStock.ANY_THICKNESS,
-                known.evidence().and(gravity.evidence()).and(CLEAR_WOOD, STRENGTH_RATIO, WOOD_STIFFNESS));
+                StiffnessRatios.WOOD,
+                new ShelfStrengths(
+                        sheared == null ? null : sheared * FIVE_PERCENT_OF_SHEAR * share,
+                        pressed == null ? null : pressed / BEARING_DIVISOR,
+                        TEN_MINUTES / PERMANENT),
+                known.evidence()
+                        .and(gravity.evidence())
+                        .and(CLEAR_WOOD, STRENGTH_RATIO, WOOD_STIFFNESS, WOOD_SHEAR, WOOD_BEARING));
     }
 
     /** A sheet as a shelf. Ordinary board in a damp place has neither creep nor strength: it is not judged. */
@@ -116,6 +136,8 @@ public final class LongTerm {
         boolean unfit = damp && sheet.isBoard() && !sheet.isDampGrade();
         String place = unfit ? "not known" : key(kind, damp ? "damp" : "dry");
         Factor factor = permanent.get(place);
+        Factor brief = shortTerm.get(place);
+        double minutes = factor == null || brief == null ? 1 : Math.max(1, brief.value() / factor.value());
         Evidence evidence = Evidence.of(sheet.source(), PANEL_FACTORS);
         return new ShelfStock(
                 sheet.name(),
@@ -125,6 +147,8 @@ public final class LongTerm {
                 sheet.density(),
                 creep.get(place),
                 new Window(new Length(sheet.leastThickness()), new Length(sheet.mostThickness())),
+                StiffnessRatios.of(sheet),
+                new ShelfStrengths(null, null, minutes),
                 factor == null ? evidence : evidence.and(factor.source()));
     }
 

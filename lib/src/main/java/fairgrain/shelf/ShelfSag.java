@@ -1,8 +1,7 @@
 package fairgrain.shelf;
 
-import fairgrain.bending.BendingStress;
-import fairgrain.bending.RectangularSection;
-import fairgrain.bending.UniformLoad;
+import fairgrain.bending.CreepFactor;
+import fairgrain.bending.SeriesShelf;
 import fairgrain.finding.Answer;
 import fairgrain.finding.Basis;
 import fairgrain.finding.Check;
@@ -16,35 +15,34 @@ import fairgrain.finding.Reliability;
 import fairgrain.finding.Spread;
 import fairgrain.part.Setting;
 import fairgrain.quantity.Dimension;
-import fairgrain.quantity.Force;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.Limits;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
- * Will a solid shelf, loaded evenly, stay straight enough and hold?
+ * Will a shelf stay straight enough and hold?
  *
  * @param part the shelf, as the maker calls it
- * @param stock what it is made of
- * @param span between its supports
- * @param depth front to back
- * @param thickness as measured
- * @param support how its ends are held
- * @param load what stands on it
+ * @param stock what the board is made of
+ * @param section board, strips and taper
+ * @param supports how it is held
+ * @param loads what stands on it
  * @param limit how far it may sag
  * @param in the setting
+ * @param others woods and sheets that could be used instead; asked for only if it fails
  */
 public record ShelfSag(
         String part,
         ShelfStock stock,
-        Length span,
-        Length depth,
-        Length thickness,
-        Support support,
-        ShelfLoad load,
+        Section section,
+        Supports supports,
+        Loads loads,
         SagLimit limit,
-        Setting in)
+        Setting in,
+        Supplier<List<ShelfStock>> others)
         implements Question<ShelfSag.Sag> {
 
     public static final Limits SPAN = new Limits("span", 0.05, 3, "m");
@@ -59,6 +57,7 @@ public record ShelfSag(
     /** A free-edged shelf on four pins sags up to so much more than a beam. */
     static final double PLATE_FACTOR = 1.05;
 
+    private static final double FLATTEST_STOCKY = 0.25; // thickness by depth: beyond, a board is no plate
     private static final double MODEL_SD = 0.07;
     private static final double THICKNESS_SD = 0.0002; // m
     private static final int STIFFNESS = 0;
@@ -66,66 +65,153 @@ public record ShelfSag(
     private static final int CREEP = 2;
     private static final int MODEL_ERROR = 3;
     private static final int THICK = 4;
+    private static final int THINGS = 5;
 
     public ShelfSag {
-        SPAN.check(span);
-        DEPTH.check(depth);
-        THICKNESS.check(thickness);
-        if (stock.creep() == null) {
-            throw new IllegalArgumentException("no creep is known for " + stock.name() + " in such a place");
+        stock.knownCreep();
+        require(section, supports, loads);
+    }
+
+    /** Refuses a shelf for which there is no model here, and loads that are off it. */
+    public static void require(Section section, Supports supports, Loads loads) {
+        loads.on(section, supports);
+        boolean plain = section.isPlain() && supports.back() == BackEdge.FREE;
+        if (!section.isPlain() && supports.overhang() > 0) {
+            throw new IllegalArgumentException(
+                    "an overhanging shelf with a strip or a taper is in no model here; leave one of them out");
         }
+        if (!plain && !supports.middle().isEmpty() && !loads.isEven()) {
+            throw new IllegalArgumentException(
+                    "a shelf with a strip, a taper or a held back edge counts bay by bay where it has middle supports,"
+                            + " and single things or a part that is filled are then in no model here; enter each bay as a"
+                            + " shelf");
+        }
+        if ((supports.back() != BackEdge.FREE || !supports.brackets().isEmpty()) && !isFlat(section)) {
+            throw new IllegalArgumentException(
+                    "a shelf with a held back edge or brackets must be at least four times as deep as it is thick");
+        }
+        for (Bracket bracket : supports.brackets()) {
+            double y = bracket.fromFront().metres();
+            if (!(y >= Bracket.BEARS / 2 && y <= section.depth().metres() - Bracket.BEARS / 2)) {
+                throw new IllegalArgumentException("a bracket must bear under the shelf, 10 mm from its edges or more");
+            }
+        }
+        Length pins = supports.pinsIn();
+        if (pins != null
+                && !(pins.metres() >= 0
+                        && pins.metres() < 0.45 * section.depth().metres())) {
+            throw new IllegalArgumentException("the front pins must be in front of the rear ones: less than 0.45 of the"
+                    + " depth from the front edge");
+        }
+    }
+
+    /** A board on two ends, loaded evenly. */
+    public ShelfSag(
+            String part,
+            ShelfStock stock,
+            Length span,
+            Length depth,
+            Length thickness,
+            Support support,
+            ShelfLoad load,
+            SagLimit limit,
+            Setting in) {
+        this(
+                part,
+                stock,
+                Section.plain(depth, thickness),
+                Supports.at(support, span),
+                Loads.even(load),
+                limit,
+                in,
+                List::of);
     }
 
     /**
      * The shelf in numbers.
      *
-     * @param firstDay sag at mid-span on the first day
-     * @param afterYears sag at mid-span after years
+     * @param firstDay largest sag on the first day
+     * @param afterYears the same after years
+     * @param front sag of the front edge at mid-span on the first day
+     * @param middle the same halfway between the edges
+     * @param back the same of the back edge
      * @param today first-day sag against its limit
      * @param later sag after years against its limit
-     * @param stress bending stress under the heavy load against what is allowed; empty if no strength is known
+     * @param more overhangs, then strength, as far as it is known
      */
-    public record Sag(Length firstDay, Length afterYears, Check today, Check later, Optional<Check> stress)
+    public record Sag(
+            Length firstDay,
+            Length afterYears,
+            Length front,
+            Length middle,
+            Length back,
+            Check today,
+            Check later,
+            List<Check> more)
             implements Answer {
         @Override
         public List<Check> checks() {
-            return stress.map(s -> List.of(today, later, s)).orElse(List.of(today, later));
+            List<Check> all = new ArrayList<>(2 + more.size());
+            all.add(today);
+            all.add(later);
+            all.addAll(more);
+            return all;
+        }
+
+        /** Bending stress of the board under the heavy load; empty if no strength is known. */
+        public Optional<Check> stress() {
+            return more.stream()
+                    .filter(check -> check.dimension() == Dimension.STRESS)
+                    .findFirst();
         }
     }
 
     @Override
     public List<Spread> spreads() {
-        return List.of(
+        List<Spread> spreads = new ArrayList<>(List.of(
                 new Spread(part + "/stiffness", "how stiff this board is", stock.elasticityCv()),
-                new Spread("contents/" + load.said(), "how heavy the contents are", load.cv()),
+                new Spread("contents/" + load().said(), "how heavy the contents are", load().cv()),
                 new Spread(part + "/creep", "how much the sag grows", creepSd()),
                 new Spread("shelves/model", "how far the beam formula is off", MODEL_SD),
-                new Spread(part + "/thickness", "how thick it really is", THICKNESS_SD));
+                new Spread(part + "/thickness", "how thick it really is", THICKNESS_SD)));
+        if (!loads.things().isEmpty()) {
+            spreads.add(new Spread(part + "/things", "how heavy the single things are", Thing.CV));
+        }
+        return List.copyOf(spreads);
     }
 
     @Override
     public Model<Sag> model() {
-        double l = span.metres();
-        double b = depth.metres();
-        double firstLimit = limit.firstDay(l);
-        double laterLimit = limit.afterYears(l);
-        Optional<Check> stress = stress();
-        Creep creep = creep();
+        Bends bends = Bends.of(this);
+        ShelfWeights weights = new ShelfWeights(this);
+        Sags own = bends.under(weights.own());
+        Sags spread = bends.under(weights.spread(load().expected()));
+        boolean single = !loads.things().isEmpty();
+        Sags things = single ? bends.under(weights.things(1)) : Sags.NONE;
+        List<Check> strength = new ShelfStrength(this, bends).checks();
+        double t = thickness().metres();
+        double expected = creep().expected();
+        double sd = creepSd();
+        SagChecks checks = new SagChecks(limit, bay(), supports.overhang());
         return draw -> {
-            double t = thickness.metres() + THICKNESS_SD * draw.of(THICK);
-            double own = stock.density() * b * t * Force.STANDARD_GRAVITY;
-            double contents = load.expected() * factor(load.cv(), draw.of(LOAD)) * Force.STANDARD_GRAVITY;
-            double e = stock.elasticity() * factor(stock.elasticityCv(), draw.of(STIFFNESS));
-            double first = PLATE_FACTOR
-                    * factor(MODEL_SD, draw.of(MODEL_ERROR))
-                    * UniformLoad.deflection(own + contents, l, e, RectangularSection.secondMoment(b, t));
-            double later = first * (1 + Math.max(0, creep.expected() + creepSd() * draw.of(CREEP)));
+            double thicker = 1 + THICKNESS_SD * draw.of(THICK) / t;
+            double scale = factor(MODEL_SD, draw.of(MODEL_ERROR))
+                    / (factor(stock.elasticityCv(), draw.of(STIFFNESS)) * thicker * thicker * thicker);
+            Sags all = own.times(thicker).plus(spread.times(factor(load().cv(), draw.of(LOAD))));
+            Sags first = (single ? all.plus(things.times(factor(Thing.CV, draw.of(THINGS)))) : all).times(scale);
+            double creep = Math.max(0, expected + sd * draw.of(CREEP));
+            double after = CreepFactor.finalSag(Math.min(first.largest(), SPAN.most()), 0, creep, 1);
+            List<Check> more = checks.overhang(first.tip(), creep);
+            more.addAll(strength);
             return new Sag(
-                    sag(first),
-                    sag(later),
-                    Check.of("sag on the first day, against 1/600 of the span", first, firstLimit, Dimension.LENGTH),
-                    Check.of("sag after years, against " + laterWords(), later, laterLimit, Dimension.LENGTH),
-                    stress);
+                    sag(first.largest()),
+                    sag(after),
+                    sag(first.front()),
+                    sag(first.middle()),
+                    sag(first.back()),
+                    checks.today(first.largest()),
+                    checks.later(first.largest() * (1 + creep)),
+                    more);
         };
     }
 
@@ -134,42 +220,22 @@ public record ShelfSag(
         return new Length(Math.min(metres, SPAN.most()));
     }
 
-    private Optional<Check> stress() {
-        if (stock.strength() == null) {
-            return Optional.empty();
-        }
-        double b = depth.metres();
-        double t = thickness.metres();
-        double w = (stock.density() * b * t + load.heavy()) * Force.STANDARD_GRAVITY;
-        double moment = UniformLoad.largestMoment(UniformLoad.Ends.SIMPLE, w, span.metres());
-        double demand = BendingStress.bending(moment, RectangularSection.sectionModulus(b, t));
-        return Optional.of(Check.of(
-                "bending stress under the heavy load, against what is allowed for good",
-                demand,
-                stock.strength(),
-                Dimension.STRESS));
-    }
-
-    private String laterWords() {
-        double over = span.metres() / limit.afterYears(span.metres());
-        return limit == SagLimit.OPEN ? "1/300 of the span" : over > 200.5 ? "6 mm" : "1/200 of the span";
-    }
-
-    /** A factor whose logarithm spreads normally, so that it never turns negative. */
     private static double factor(double cv, double deviations) {
-        return Math.exp(Math.sqrt(Math.log1p(cv * cv)) * deviations);
+        return Scatter.factor(cv, deviations);
     }
 
     private double creepSd() {
         return (creep().cautious() - creep().expected()) / Reliability.NINETEEN_IN_TWENTY;
     }
 
-    private Creep creep() {
-        Creep known = stock.creep();
-        if (known == null) {
-            throw new IllegalStateException("a shelf without creep was refused");
+    /** Board and strips creep together; the more willing one is taken for all. */
+    Creep creep() {
+        Creep most = stock.knownCreep();
+        for (Optional<EdgePiece> strip : List.of(section.frontStrip(), section.backStrip())) {
+            Creep other = strip.map(s -> s.stock().knownCreep()).orElse(most);
+            most = other.cautious() > most.cautious() ? other : most;
         }
-        return known;
+        return most;
     }
 
     @Override
@@ -180,29 +246,102 @@ public record ShelfSag(
     /** The likely worst margin of all checks, in parts of each limit. */
     double plannedMargin() {
         Model<Sag> model = model();
-        int checks = model.at(Draw.AS_PLANNED).checks().size();
+        List<Check> expected = model.at(Draw.AS_PLANNED).checks();
+        List<Spread> spreads = spreads();
         double least = Double.POSITIVE_INFINITY;
-        for (int check = 0; check < checks; check++) {
-            Check planned = model.at(Reliability.worst(model, spreads(), check, in.deviations()))
-                    .checks()
-                    .get(check);
+        for (int check = 0; check < expected.size(); check++) {
+            Check planned = expected.get(check).dimension() == Dimension.LENGTH
+                    ? model.at(Reliability.worst(model, spreads, check, in.deviations()))
+                            .checks()
+                            .get(check)
+                    : expected.get(check); // nothing spreads a strength
             least = Math.min(least, planned.margin() / planned.capacity());
         }
         return least;
     }
 
+    public Length span() {
+        return supports.span();
+    }
+
+    public Length depth() {
+        return section.depth();
+    }
+
+    public Length thickness() {
+        return section.thickness();
+    }
+
+    public Support support() {
+        return supports.ends();
+    }
+
+    public ShelfLoad load() {
+        return loads.spread();
+    }
+
+    /** The longest distance between two neighbouring supports, against which its sag is held [m]. */
+    double bay() {
+        return supports.longestBay();
+    }
+
+    /** Whether it is thin enough for its depth to count as a plate. */
+    boolean isFlat() {
+        return isFlat(section);
+    }
+
+    private static boolean isFlat(Section section) {
+        return section.thickness().metres() <= FLATTEST_STOCKY * section.depth().metres();
+    }
+
     public ShelfSag span(Length other) {
-        return new ShelfSag(part, stock, other, depth, thickness, support, load, limit, in);
+        double by = other.metres() / span().metres();
+        return with(stock, section, supports.span(other), loads.span(by, other.metres()));
     }
 
     public ShelfSag thickness(Length other) {
-        return new ShelfSag(part, stock, span, depth, other, support, load, limit, in);
+        return with(stock, section.thickness(other), supports, loads);
+    }
+
+    public ShelfSag load(ShelfLoad other) {
+        return with(stock, section, supports, loads.spread(other));
+    }
+
+    public ShelfSag stock(ShelfStock other) {
+        return with(other, section, supports, loads);
+    }
+
+    ShelfSag front(EdgePiece strip) {
+        return with(stock, section.front(strip), supports, loads);
+    }
+
+    ShelfSag middle(List<Length> at) {
+        return with(stock, section, supports.middle(at), loads);
+    }
+
+    /** The same board on the same supports, without single things and filled all along. */
+    ShelfSag evenly() {
+        return loads.isEven() ? this : with(stock, section, supports, Loads.even(load()));
+    }
+
+    private ShelfSag with(ShelfStock of, Section cut, Supports held, Loads carried) {
+        return new ShelfSag(part, of, cut, held, carried, limit, in, others);
     }
 
     Evidence evidence() {
-        return stock.evidence()
-                .and(load.evidence())
+        Evidence all = stock.evidence()
+                .and(loads.evidence())
                 .and(creep().evidence())
                 .and(SOURCE, MODEL, SPREAD, SagLimit.FIRST_DAY, SagLimit.AFTER_YEARS);
+        for (Optional<EdgePiece> strip : List.of(section.frontStrip(), section.backStrip())) {
+            all = strip.isEmpty() ? all : all.and(strip.get().stock().evidence());
+        }
+        if (Bends.twists(this)) {
+            all = all.and(stock.ratios().evidence()).and(SeriesShelf.SOURCE, TwistingShelf.SHEAR);
+        }
+        if (supports.back() == BackEdge.ON_CLEAT) {
+            all = all.and(TwistingShelf.LOOSE_CLEAT);
+        }
+        return stock.strengths().shear() == null ? all.and(ShelfStrength.SHEAR_UNKNOWN) : all;
     }
 }

@@ -16,6 +16,8 @@ import org.jspecify.annotations.Nullable;
  * @param density mass over volume in the room [kg/m³]
  * @param creep growth of the sag; null if not known for such a place
  * @param thicknesses for which the figures hold
+ * @param ratios how stiff it is other than along the span
+ * @param strengths what else it may bear
  */
 public record ShelfStock(
         String name,
@@ -25,6 +27,8 @@ public record ShelfStock(
         double density,
         @Nullable Creep creep,
         Window thicknesses,
+        StiffnessRatios ratios,
+        ShelfStrengths strengths,
         Evidence evidence) {
     public static final Limits ELASTICITY = new Limits("modulus of elasticity", 1e8, 1e11, "Pa");
     public static final Limits DENSITY = new Limits("density", 50, 3000, "kg/m3");
@@ -36,5 +40,58 @@ public record ShelfStock(
         ELASTICITY.check(elasticity);
         DENSITY.check(density);
         new Limits("coefficient of variation", 0, 0.6, "(a ratio)").check(elasticityCv);
+    }
+
+    /** Solid wood of which no more is known. */
+    public ShelfStock(
+            String name,
+            double elasticity,
+            double elasticityCv,
+            @Nullable Double strength,
+            double density,
+            @Nullable Creep creep,
+            Window thicknesses,
+            Evidence evidence) {
+        this(
+                name,
+                elasticity,
+                elasticityCv,
+                strength,
+                density,
+                creep,
+                thicknesses,
+                StiffnessRatios.WOOD,
+                ShelfStrengths.NONE,
+                evidence);
+    }
+
+    /** Solid wood as soft and weak as it is at the damp end of the year; the tables hold for 12 %. */
+    public ShelfStock damp(double moisture) {
+        return new ShelfStock(
+                name,
+                elasticity * DampWood.share(DampWood.ELASTICITY, moisture),
+                elasticityCv,
+                share(strength, DampWood.RUPTURE, moisture),
+                density,
+                creep,
+                thicknesses,
+                ratios,
+                new ShelfStrengths(
+                        share(strengths.shear(), DampWood.SHEAR, moisture),
+                        share(strengths.bearing(), DampWood.BEARING, moisture),
+                        strengths.minutes()),
+                evidence.and(DampWood.SOURCE, DampWood.RATIOS));
+    }
+
+    private static @Nullable Double share(@Nullable Double dry, double dryByGreen, double moisture) {
+        return dry == null ? null : dry * DampWood.share(dryByGreen, moisture);
+    }
+
+    /** The creep, where it is known. */
+    Creep knownCreep() {
+        if (creep == null) {
+            throw new IllegalArgumentException("no creep is known for " + name + " in such a place");
+        }
+        return creep;
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import fairgrain.clearance.PanelFit;
 import fairgrain.clearance.PanelWidth;
+import fairgrain.design.Asked;
 import fairgrain.design.Review;
 import fairgrain.drawing.Drawing;
 import fairgrain.drawing.Mark;
@@ -82,13 +83,18 @@ class SheetTest {
                 .map(Block.Heading.class::cast)
                 .filter(heading -> heading.verdict().isPresent())
                 .toList();
-        assertThat(headings).hasSize(1 + review.findings().size());
+        assertThat(headings).hasSize(1 + 2 * review.findings().size());
         assertThat(headings.get(0).verdict()).contains(Verdict.NOT_JUDGED);
     }
 
     private static PanelFit panel(String pinned) {
         Review review = Sheets.review("a piece", pinned);
-        return ((PanelWidth) review.asked().get(0).question()).chosen();
+        return review.asked().stream()
+                .map(Asked::question)
+                .filter(PanelWidth.class::isInstance)
+                .map(question -> ((PanelWidth) question).chosen())
+                .findFirst()
+                .orElseThrow();
     }
 
     @ParameterizedTest

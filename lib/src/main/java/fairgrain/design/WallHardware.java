@@ -1,0 +1,133 @@
+package fairgrain.design;
+
+import fairgrain.finding.Basis;
+import fairgrain.finding.Citation;
+import fairgrain.finding.Evidence;
+import fairgrain.finding.Missing;
+import fairgrain.hanging.Backing;
+import fairgrain.hanging.DeclaredScrew;
+import fairgrain.hanging.HangingScrew;
+import fairgrain.hanging.Rail;
+import fairgrain.hanging.SteelStud;
+import fairgrain.hanging.Stud;
+import fairgrain.hanging.WoodStud;
+import fairgrain.material.SheetGood;
+import fairgrain.material.SpecificGravity;
+import fairgrain.material.Strength;
+import fairgrain.material.Wood;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Rail and studs of a {@link Wall}, as the screws feel them. */
+final class WallHardware {
+    private static final Citation PLYWOOD = Citation.of("nds2018", "Table 12.3.3B", Basis.SECOND_HAND);
+
+    private final Wall wall;
+
+    WallHardware(Wall wall) {
+        this.wall = wall;
+    }
+
+    /** Empty if it was not said, or if the density of its wood is not known. */
+    Optional<Rail> rail() {
+        if (wall.rail().isEmpty()) {
+            return Optional.empty();
+        }
+        Wall.RailSaid said = wall.rail().get();
+        SheetGood sheet = said.material().sheet();
+        if (sheet != null) {
+            boolean plywood = sheet.kind().contains("plywood");
+            return Optional.of(new Rail(
+                    sheet.name(),
+                    plywood ? Rail.Kind.PLYWOOD : Rail.Kind.BOARD,
+                    Backing.PLYWOOD_GRAVITY,
+                    said.thickness(),
+                    said.depth(),
+                    said.screwsUp(),
+                    said.held(),
+                    OptionalDouble.empty(),
+                    Evidence.of(PLYWOOD, Wall.ITEMS)));
+        }
+        Wood wood = said.material().solid();
+        SpecificGravity gravity = wood.gravity();
+        if (gravity == null || gravity.ovenDry().isEmpty()) {
+            return Optional.empty();
+        }
+        Strength strength = wood.strength();
+        Double across = strength == null ? null : strength.tensionPerpendicular();
+        return Optional.of(new Rail(
+                wood.name(),
+                Rail.Kind.SOLID,
+                gravity.ovenDry().getAsDouble(),
+                said.thickness(),
+                said.depth(),
+                said.screwsUp(),
+                said.held(),
+                across == null ? OptionalDouble.empty() : OptionalDouble.of(across),
+                gravity.evidence().and(Wall.ITEMS)));
+    }
+
+    /** What the screws go into; empty if it was not said or does not fit. */
+    Optional<Stud> stud() {
+        return switch (wall.into()) {
+            case STUDS -> wall.stud();
+            case BLOCKING ->
+                wall.stud()
+                        .filter(WoodStud.class::isInstance)
+                        .map(WoodStud.class::cast)
+                        .flatMap(wood -> wall.behind().map(b -> wood.asBlocking(b.face(), b.thickness())));
+            case BACKING ->
+                wall.behind()
+                        .map(b -> new Backing(
+                                "plywood backing", Backing.PLYWOOD_GRAVITY, b.thickness(), Evidence.of(PLYWOOD)));
+        };
+    }
+
+    /** What is said, but does not go together. */
+    void unfit(List<Missing> all) {
+        HangingScrew screw = wall.screw().orElseThrow();
+        Wall.need(
+                all,
+                wall.into() == IntoKind.Into.STUDS || wall.behind().isPresent(),
+                "the blocking or backing that the screws go into",
+                "enter 'backing' with its thickness and height");
+        Wall.need(
+                all,
+                wall.into() != IntoKind.Into.BLOCKING
+                        || wall.stud().filter(WoodStud.class::isInstance).isPresent(),
+                "what wood the blocking is",
+                "enter it as 'stud', such as spruce-pine-fir");
+        Wall.need(
+                all,
+                wall.into() != IntoKind.Into.BLOCKING
+                        || wall.behind().stream().noneMatch(b -> b.thickness().toMm() < 20),
+                "blocking thick enough for screws",
+                "have blocking of 1 1/2 in (38 mm) put in, or enter a plywood backing");
+        boolean steel = wall.into() == IntoKind.Into.STUDS
+                && wall.stud().filter(SteelStud.class::isInstance).isPresent();
+        Wall.need(
+                all,
+                !steel || !screw.lag(),
+                "screws that hold in steel studs",
+                "use self-drilling screws, such as No. 10, entered as a wood screw of that number");
+        Wall.need(
+                all,
+                !steel || !(screw instanceof DeclaredScrew),
+                "what the screw holds in steel: its declared values are for wood",
+                "enter a screw of the table, such as No. 10");
+    }
+
+    /** What stays open, whatever the figures say. */
+    List<Missing> open() {
+        List<Missing> all = new ArrayList<>();
+        Wall.need(
+                all,
+                wall.into() == IntoKind.Into.STUDS
+                        || wall.behind().flatMap(Wall.Behind::carries).isPresent(),
+                "what the blocking or backing itself may carry",
+                "ask whoever put it in how it is fixed to the studs, and enter 'carries'");
+        return all;
+    }
+}

@@ -1,0 +1,33 @@
+package fairgrain.shelf;
+
+import fairgrain.bending.PlateLoad;
+import java.util.List;
+
+/**
+ * How a shelf bends, by the simplest model that holds for it. Sags are those of the table's stiffness, with the factor of the model;
+ * those of two sets of loads add up. x counts from the left end of the board.
+ */
+interface Bends {
+    Sags under(List<PlateLoad> loads);
+
+    Strains strains(List<PlateLoad> loads);
+
+    /** The model for this shelf. */
+    static Bends of(ShelfSag shelf) {
+        boolean even = shelf.loads().isEven();
+        if (twists(shelf)) {
+            return new TwistingShelf(shelf);
+        }
+        return even && shelf.supports().isPlain() ? new EvenBeam(shelf) : new AnyBeam(shelf);
+    }
+
+    /** Whether the section bends and twists across, so that front and back sag differently. */
+    static boolean twists(ShelfSag shelf) {
+        Supports supports = shelf.supports();
+        boolean held = shelf.section().isPlain() && supports.back() == BackEdge.FREE;
+        boolean oneBay = supports.middle().isEmpty() && supports.overhang() == 0;
+        return !held
+                || !supports.brackets().isEmpty()
+                || (!shelf.loads().things().isEmpty() && oneBay && shelf.isFlat());
+    }
+}

@@ -1,0 +1,11 @@
+package fairgrain.shelf;
+
+/** How far the figures of a shelf scatter. */
+final class Scatter {
+    private Scatter() {}
+
+    /** A factor whose logarithm spreads normally, so that it never turns negative. */
+    static double factor(double cv, double deviations) {
+        return Math.exp(Math.sqrt(Math.log1p(cv * cv)) * deviations);
+    }
+}

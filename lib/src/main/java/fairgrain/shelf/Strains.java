@@ -1,0 +1,14 @@
+package fairgrain.shelf;
+
+/**
+ * How hard a shelf is strained by one set of loads.
+ *
+ * @param board largest bending stress in the board [Pa]
+ * @param front largest bending stress in the front strip; 0 without one [Pa]
+ * @param back largest bending stress in the back strip; 0 without one [Pa]
+ * @param shear largest shear force [N]
+ * @param end larger force on an end support [N]
+ * @param all of the load [N]
+ * @param least smallest force on a support; below nothing the shelf lifts there [N]
+ */
+record Strains(double board, double front, double back, double shear, double end, double all, double least) {}
