@@ -69,7 +69,7 @@ public sealed interface Fastening {
      * Held at one place only, by a pin, a screw or a spot of glue; the rest slides.
      *
      * @param at where
-     * @param room what the free end has to move; null if it may stand out
+     * @param room what the free end of the first part has to grow into; null if it may stand out
      */
     record Pinned(FixedAt at, @Nullable Length room) implements Fastening {}
 }

@@ -46,7 +46,7 @@ public record Fixed(String part, Member of, Member to, Length between, Fastening
     static final Citation LADDER =
             Citation.of("museum-strain", "across the grain 0.004 yields, from 0.010 it breaks", Basis.MEMORY);
     static final Citation UNKNOWN_WOOD =
-            Citation.of("own", "0.002 of strain where the strength across the grain is not known", Basis.JUDGEMENT);
+            Citation.of("own", "0.0012 of strain where the strength across the grain is not known", Basis.JUDGEMENT);
     static final Citation ONE_LOT =
             Citation.of("own", "parts of one wood that lie alike count as of one lot", Basis.JUDGEMENT);
 
@@ -60,8 +60,10 @@ public record Fixed(String part, Member of, Member to, Length between, Fastening
     private static final int AWAY = 1;
     private static final int STRAIN_BETWEEN = 2;
 
-    /** Below the strain that any wood of our tables stands by its strength. */
-    static final double SURE_FOR_ANY_WOOD = 0.002;
+    /** No wood of our tables whose strength and stiffness are known reaches its limit below this strain. */
+    static final double SURE_FOR_ANY_WOOD = 0.0012;
+
+    private static final double HARDLY_APART = 0.002; // judgement: half a millimetre in ten inches
 
     public Fixed {
         BETWEEN.check(between);
@@ -81,6 +83,7 @@ public record Fixed(String part, Member of, Member to, Length between, Fastening
      * @param free strain between the parts after a whole drying, if nothing held them
      * @param strain held back in the wood
      * @param stress across the grain; empty if the wood's strength or stiffness is not known, or nothing is held
+     * @param limit the most it may be; empty likewise
      */
     public record Held(
             Length atDry,
@@ -90,6 +93,7 @@ public record Fixed(String part, Member of, Member to, Length between, Fastening
             double free,
             double strain,
             OptionalDouble stress,
+            OptionalDouble limit,
             List<Check> checks)
             implements Answer {
         public Held {
@@ -119,6 +123,8 @@ public record Fixed(String part, Member of, Member to, Length between, Fastening
                         RestraintStress.stress(relaxation(), stands.get().elasticity(), left, 0))
                 : OptionalDouble.empty();
         double w = between.metres();
+        OptionalDouble limit =
+                stress.isPresent() ? OptionalDouble.of(stands.get().limit()) : OptionalDouble.empty();
         return new Held(
                 new Length(w * apart.atDry()),
                 new Length(w * apart.atDamp()),
@@ -127,11 +133,12 @@ public record Fixed(String part, Member of, Member to, Length between, Fastening
                 apart.strain(),
                 left,
                 stress,
-                checks(apart, slot, left, stress, stands.map(Holdable::limit).orElse(0.0)));
+                limit,
+                checks(apart, slot, left, stress, limit));
     }
 
     private List<Check> checks(
-            JointYear.Apart apart, Optional<Slot> slot, double left, OptionalDouble stress, double limit) {
+            JointYear.Apart apart, Optional<Slot> slot, double left, OptionalDouble stress, OptionalDouble limit) {
         if (by instanceof Glued glued) {
             double trade = TRADE.used(glued.width().metres());
             return List.of(Check.of(
@@ -159,26 +166,26 @@ public record Fixed(String part, Member of, Member to, Length between, Fastening
         checks.add(STRAIN.check("strain held back across the grain", left));
         if (by instanceof Pinned pinned && pinned.room() != null) {
             checks.add(Check.of(
-                    "movement of the free end, against the room it has",
-                    arm() * Math.max(apart.towards(), apart.away()),
+                    "growth of the free end, against the room it has",
+                    arm() * apart.towards(),
                     pinned.room().metres(),
                     Dimension.LENGTH));
         }
-        if (by instanceof TightScrews && strengthKnown()) {
+        if (by instanceof TightScrews && strengthKnown() && liesAcross()) {
             checks.add(Check.of(
                     "tension across the grain, against what the wood stands",
                     stress.orElse(0),
-                    limit > 0 ? limit : 1,
+                    limit.orElse(1),
                     Dimension.STRESS));
         }
         return checks;
     }
 
     /** Glue does not slip: what is wider than the trade glues must stay below the strain that does no harm, and its stress. */
-    private static double gluedStrainUsed(double strain, OptionalDouble stress, double limit) {
+    private double gluedStrainUsed(double strain, OptionalDouble stress, OptionalDouble limit) {
         return stress.isPresent()
-                ? Math.max(strain / STRAIN.sure(), stress.getAsDouble() / limit)
-                : strain / SURE_FOR_ANY_WOOD;
+                ? Math.max(strain / STRAIN.sure(), stress.getAsDouble() / limit.orElseThrow())
+                : strain / (strengthKnown() ? STRAIN.sure() : SURE_FOR_ANY_WOOD);
     }
 
     private double heldBack(double free) {
@@ -219,9 +226,9 @@ public record Fixed(String part, Member of, Member to, Length between, Fastening
      * @param strain between the parts after a whole drying [ratio]
      */
     record Worst(double towards, double away, double strain) {
-        /** Whether no wood is harmed and hardly anything shows however the two are fixed. */
+        /** Whether hardly anything shows however the two are fixed. */
         boolean moveTogether() {
-            return strain <= SURE_FOR_ANY_WOOD;
+            return strain <= HARDLY_APART;
         }
     }
 
@@ -256,6 +263,11 @@ public record Fixed(String part, Member of, Member to, Length between, Fastening
     /** Whether the strength of every part that lies across its grain is known. */
     boolean strengthKnown() {
         return known(of) && known(to);
+    }
+
+    /** Whether either part can be split along its grain by this joint. */
+    boolean liesAcross() {
+        return of instanceof Member.Across || to instanceof Member.Across;
     }
 
     private static boolean known(Member member) {

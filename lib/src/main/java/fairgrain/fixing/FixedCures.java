@@ -77,9 +77,9 @@ final class FixedCures {
 
     private static void room(Fixed fixed, Pinned pinned, List<Remedy> cures) {
         Fixed.Worst worst = fixed.worst();
-        double moves = fixed.arm() * Math.max(worst.towards(), worst.away());
-        Length room = fixed.in().rule().up(new Length(moves).plus(Length.mm(0.5)));
-        add(cures, Words.of("Leave its free end {} to move.", room), fixed.by(new Pinned(pinned.at(), room)));
+        double grows = fixed.arm() * worst.towards();
+        Length room = fixed.in().rule().up(new Length(grows).plus(Length.mm(0.5)));
+        add(cures, Words.of("Leave its free end {} to grow into.", room), fixed.by(new Pinned(pinned.at(), room)));
     }
 
     private static void add(List<Remedy> cures, Words words, Fixed then) {

@@ -44,20 +44,13 @@ final class FixedWords {
     }
 
     Finding finding() {
-        boolean together = worst.moveTogether();
+        boolean together = holds && missing.isEmpty() && worst.moveTogether();
         Finding.Draft draft = Finding.about(
                         fixed.part(), "does the fixing let the wood move", together ? alike() : why(), evidence())
                 .outcomes(outcomes)
                 .missing(missing);
         if (fixed.by() instanceof SlottedScrews screws) {
             slots(draft, screws);
-        }
-        if (fixed.by() instanceof Pinned pinned && pinned.room() == null && !together) {
-            draft.note(
-                    "Flush that day, its free end comes to stand up to {} off at one end of the year and {} off the"
-                            + " other way at the other end.",
-                    over(Math.max(worst.towards(), worst.away())),
-                    over(Math.min(worst.towards(), worst.away())));
         }
         if (!together) {
             apart(draft);
@@ -74,6 +67,12 @@ final class FixedWords {
     }
 
     private Words alike() {
+        if (fixed.isOneLot()) {
+            return Words.of(
+                    "No conflict: the two are alike and move together, so glue or screw them over all of {} as you"
+                            + " like.",
+                    fixed.between());
+        }
         return Words.of(
                 "No conflict: over {} the two move together, never more than {} off each other, so glue or screw them"
                         + " as you like.",
@@ -88,15 +87,22 @@ final class FixedWords {
         if (fixed.by() instanceof TightScrews screws) {
             return screwed(screws);
         }
-        Length swing = over(worst.towards() + worst.away());
-        Words moves = Words.of(
+        if (fixed.by() instanceof Pinned) {
+            return Words.of(
+                    "Held at the " + fixed.place().word()
+                            + " only, nothing strains the wood; each free end comes to stand out by up to {} and short"
+                            + " by up to {}, from the day on"
+                            + (holds ? "." : ", and has less room than it grows."),
+                    over(worst.towards()),
+                    over(worst.away()));
+        }
+        return Words.of(
                 "Fixed at the " + fixed.place().word()
-                        + ", the two move up to {} to each other through the year where they" + " move most",
-                swing);
-        String end = fixed.by() instanceof Pinned
-                ? holds ? ", and nothing holds them." : ", which is more than the room left."
-                : holds ? ", and the slots let them." : ", which is more than the slots let them.";
-        return new Words(moves.sentence() + end, moves.numbers());
+                        + ", the screw farthest from there comes up to {} nearer and goes up to"
+                        + " {} farther away, "
+                        + (holds ? "and the slots let it." : "which is more than its slot lets it."),
+                over(worst.towards()),
+                over(worst.away()));
     }
 
     private Words glued(Glued glued) {
@@ -183,30 +189,38 @@ final class FixedWords {
                 + " not clamping.");
     }
 
-    /** What the two do to each other over the whole width, as expected. */
+    /** What the two do to each other over the whole width. */
     private void apart(Finding.Draft draft) {
+        double width = fixed.between().metres();
         draft.note(
                 "Expected over {}: the " + fixed.to().says() + " comes to be {} " + word(expected.atDry())
                         + " than the " + fixed.of().says() + " at the dry end and {} " + word(expected.atDamp())
-                        + " at the damp end.",
+                        + " at the damp end. Likely at the worst: {} longer, {} shorter.",
                 fixed.between(),
                 size(expected.atDry()),
-                size(expected.atDamp()));
+                size(expected.atDamp()),
+                over(width, worst.away()),
+                over(width, worst.towards()));
     }
 
     private void held(Finding.Draft draft) {
-        if (!(fixed.by() instanceof Glued) && !(fixed.by() instanceof TightScrews)) {
+        boolean glued = fixed.by() instanceof Glued;
+        if (!glued && !(fixed.by() instanceof TightScrews)) {
             return;
         }
         draft.note(
-                "Strain held back across the grain: {} expected; without harm {}, broken from {}.",
+                (glued && holds
+                                ? "A wide joint that gives nothing would be strained {} across the grain, as expected;"
+                                : "Strain held back across the grain: {} as expected;")
+                        + " without harm {}, broken from {}.",
                 Amount.ratio(expected.strain()),
                 Amount.ratio(Fixed.STRAIN.sure()),
                 Amount.ratio(Fixed.STRAIN.most()));
         if (expected.stress().isPresent()) {
             draft.note(
-                    "Tension across the grain after what relaxes: {} expected, if what holds it does not give.",
-                    Amount.of(expected.stress().getAsDouble(), Dimension.STRESS));
+                    "That is a tension of {} after what relaxes; it may be {}.",
+                    Amount.of(expected.stress().getAsDouble(), Dimension.STRESS),
+                    Amount.of(expected.limit().orElseThrow(), Dimension.STRESS));
         }
     }
 
@@ -240,6 +254,9 @@ final class FixedWords {
         }
         all = all.and(Fixed.LADDER);
         all = fixed.by() instanceof Glued ? all.and(Fixed.GLUED_WIDTH) : all.and(FastenerSlip.TIGHT_SCREW);
+        if (!fixed.liesAcross()) {
+            return all;
+        }
         return strength()
                 .map(all.and(
                         RestraintStress.SOURCE,
