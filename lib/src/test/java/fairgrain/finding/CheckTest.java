@@ -77,10 +77,10 @@ class CheckTest {
             @ForAll @DoubleRange(min = -100, max = 100) double capacity,
             @ForAll @DoubleRange(min = 0, max = 50) double more) {
         Check check = check(demand, capacity, 1.5);
-        assertThat(check.holds())
-                .isEqualTo(check.margin() >= 0)
-                .isEqualTo(check.verdict() != Verdict.FAILS)
-                .isEqualTo(check.factor() >= 1.5 * (1 - 1e-12) || (demand <= 0 && capacity >= demand));
+        assertThat(check.holds()).isEqualTo(check.margin() >= 0).isEqualTo(check.verdict() != Verdict.FAILS);
+        if (Math.abs(check.margin()) > 1e-9) { // nearer to the limit than that, a quotient rounds the other way
+            assertThat(check.holds()).isEqualTo(demand > 0 ? check.factor() >= 1.5 : capacity >= demand);
+        }
         assertThat(check(demand + more, capacity, 1.5).verdict()).isGreaterThanOrEqualTo(check.verdict());
     }
 }
