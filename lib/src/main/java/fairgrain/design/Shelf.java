@@ -91,12 +91,26 @@ public record Shelf(
         all.add(piece(
                 "shelf",
                 stock,
-                board.depth(),
+                boardWidth(),
                 board.thickness(),
-                "from support to support; less its play at each end"));
+                supports.length() > supports.span().metres()
+                        ? "over all its supports"
+                        : "from support to support; less its play at each end"));
         front.ifPresent(strip -> all.add(piece("front strip", strip.stock(), strip.width(), strip.height(), "")));
         back.ifPresent(strip -> all.add(piece("back strip", strip.stock(), strip.width(), strip.height(), "")));
         return List.copyOf(all);
+    }
+
+    /** The depth of the shelf, less the strips that sit on its edges. */
+    private Length boardWidth() {
+        double strips = edge(front) + edge(back);
+        return new Length(board.depth().metres() - strips);
+    }
+
+    private static double edge(Optional<Strip> strip) {
+        return strip.filter(s -> s.place() == EdgePiece.Place.EDGE)
+                .map(s -> s.width().metres())
+                .orElse(0.0);
     }
 
     private Piece piece(String member, ShelfStock of, Length width, Length thickness, String note) {
@@ -106,7 +120,7 @@ public record Shelf(
                 count,
                 of.name(),
                 !of.thicknesses().equals(ShelfStock.ANY_THICKNESS),
-                Optional.of(supports.span()),
+                Optional.of(new Length(supports.length())),
                 width,
                 thickness,
                 note);
@@ -145,7 +159,7 @@ public record Shelf(
                 even.evidence());
     }
 
-    /** Mass of one shelf, empty; a strip on the edge counts besides the whole board, which is heavy and safe [kg]. */
+    /** Mass of one shelf, empty [kg]. */
     @Override
     public double mass() {
         double length = supports.length();
@@ -153,7 +167,7 @@ public record Shelf(
                 + back.map(s -> s.mass(length)).orElse(0.0);
         return stock.density()
                         * length
-                        * board.depth().metres()
+                        * boardWidth().metres()
                         * board.thickness().metres()
                 + strips;
     }

@@ -11,15 +11,15 @@ import fairgrain.quantity.Require;
  *
  * <p><b>Source</b> {@code gtr190}, equation 5-3.
  *
- * <p><b>Source</b> {@code own}, median of dry over green of the woods that were set down, with M_p 25 for all.
+ * <p><b>Source</b> {@code own}, median of dry over green in 49 woods, with M_p 25 for all.
  *
  * <p><b>Holds for</b> clear wood between 12 % and M_p. Below 12 % the figure of 12 % is kept, which is the low one. Left out: that woods
  * differ in M_p, from 21 to 28 %. Not for sheets.
  */
 public final class DampWood {
     public static final Citation SOURCE = Citation.of("gtr190", "equation 5-3", Basis.MEMORY);
-    public static final Citation RATIOS = Citation.of(
-            "own", "median of dry over green of the woods that were set down, with M_p 25 for all", Basis.MEMORY);
+    public static final Citation RATIOS =
+            Citation.of("own", "median of dry over green in 49 woods, with M_p 25 for all", Basis.MEMORY);
 
     /** P_12/P_g of the modulus of elasticity. */
     public static final double ELASTICITY = 1.25;

@@ -2,30 +2,33 @@ package fairgrain.shelf;
 
 import fairgrain.finding.Check;
 import fairgrain.quantity.Dimension;
-import java.util.ArrayList;
-import java.util.List;
 
 /** Sags against their limits, worded once. */
 final class SagChecks {
     private static final String TODAY = "sag on the first day, against 1/600 of the span";
+    private static final String TIP_TODAY =
+            "sag of the overhang's tip on the first day, against 1/600 of twice its length";
 
     private final double firstLimit;
     private final double laterLimit;
+    private final double tipFirstLimit;
+    private final double tipLaterLimit;
     private final String later;
-    private final SagLimit limit;
-    private final double overhang;
+    private final String tipLater;
 
+    /** Limits for a bay and for an overhang, whose tip sags as half a shelf of twice its length would [m]. */
     SagChecks(SagLimit limit, double span, double overhang) {
-        this.limit = limit;
-        this.overhang = overhang;
         firstLimit = limit.firstDay(span);
         laterLimit = limit.afterYears(span);
-        later = "sag after years, against " + words(limit, span);
+        tipFirstLimit = limit.firstDay(2 * overhang);
+        tipLaterLimit = limit.afterYears(2 * overhang);
+        later = "sag after years, against " + words(limit, span, "the span");
+        tipLater = "sag of the overhang's tip after years, against " + words(limit, 2 * overhang, "twice its length");
     }
 
-    private static String words(SagLimit limit, double span) {
-        double over = span / limit.afterYears(span);
-        return limit == SagLimit.OPEN ? "1/300 of the span" : over > 200.5 ? "6 mm" : "1/200 of the span";
+    private static String words(SagLimit limit, double span, String of) {
+        boolean capped = limit == SagLimit.BEHIND_DOORS && span / limit.afterYears(span) > 200.5;
+        return capped ? "6 mm" : (limit == SagLimit.OPEN ? "1/300 of " : "1/200 of ") + of;
     }
 
     Check today(double sag) {
@@ -36,23 +39,11 @@ final class SagChecks {
         return Check.of(later, sag, laterLimit, Dimension.LENGTH);
     }
 
-    /** The tip of an overhang sags as half a shelf of twice its length would. */
-    List<Check> overhang(double tip, double creep) {
-        List<Check> checks = new ArrayList<>();
-        if (overhang > 0) {
-            double twice = 2 * overhang;
-            checks.add(Check.of(
-                    "sag of the overhang's tip on the first day, against 1/600 of twice its length",
-                    tip,
-                    limit.firstDay(twice),
-                    Dimension.LENGTH));
-            checks.add(Check.of(
-                    "sag of the overhang's tip after years, against "
-                            + words(limit, twice).replace("the span", "twice its length"),
-                    tip * (1 + creep),
-                    limit.afterYears(twice),
-                    Dimension.LENGTH));
-        }
-        return checks;
+    Check tipToday(double sag) {
+        return Check.of(TIP_TODAY, sag, tipFirstLimit, Dimension.LENGTH);
+    }
+
+    Check tipLater(double sag) {
+        return Check.of(tipLater, sag, tipLaterLimit, Dimension.LENGTH);
     }
 }

@@ -20,6 +20,7 @@ public record Section(
         @Nullable EdgePiece back,
         @Nullable Taper taper) {
     private static final double WIDEST_STRIP = 0.4; // of the depth
+    private static final double BETWEEN_STRIPS = 0.01; // m
     private static final double THICKEST = 0.25; // of the depth: a stockier board is no plate
 
     public Section {
@@ -27,6 +28,12 @@ public record Section(
         ShelfSag.THICKNESS.check(thickness);
         fits("front strip", front, depth);
         fits("back strip", back, depth);
+        if (front != null && back != null) {
+            double left = depth.minus(front.width()).minus(back.width()).metres();
+            if (!(left >= BETWEEN_STRIPS)) {
+                throw new IllegalArgumentException("the two strips must leave 10 mm or more between them");
+            }
+        }
         if (taper != null) {
             if (front != null) {
                 throw new IllegalArgumentException("a front edge has a strip or a taper, not both");

@@ -57,7 +57,7 @@ final class ShelfCures {
     }
 
     private void add(double change, Words words, ShelfSag then) {
-        if (change > 0) {
+        if (change > 0 && new ShelfStrength(then, Bends.of(then)).missing().isEmpty()) {
             cures.add(new Cure(change, new Remedy(words, then)));
         }
     }
@@ -111,8 +111,7 @@ final class ShelfCures {
         }
         Length half = supports.span().times(0.5);
         ShelfSag held = shelf.middle(List.of(half));
-        if (held.plannedMargin() >= 0
-                && new ShelfStrength(held, Bends.of(held)).missing().isEmpty()) {
+        if (held.plannedMargin() >= 0) {
             add(MIDDLE_SUPPORT, Words.of("Stand a support under its whole depth at {}.", half), held);
         }
     }

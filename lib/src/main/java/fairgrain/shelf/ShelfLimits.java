@@ -1,5 +1,6 @@
 package fairgrain.shelf;
 
+import fairgrain.finding.Draw;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.Mass;
 import fairgrain.quantity.UnitSystem;
@@ -17,11 +18,11 @@ public final class ShelfLimits {
     private static final double A_HAIR = 1e-9;
 
     private final ShelfSag shelf;
-    private final PlannedShelf planned;
+    private final List<Draw> worst;
 
     public ShelfLimits(ShelfSag shelf) {
         this.shelf = shelf;
-        planned = new PlannedShelf(shelf);
+        worst = new SagModel(shelf).worst();
     }
 
     /** The longest span, rounded down to a quarter of an inch or 5 mm; empty if not even the shortest holds. */
@@ -121,7 +122,9 @@ public final class ShelfLimits {
     }
 
     private ShopSteps steps(IntFunction<ShelfSag> at) {
-        return new ShopSteps(n -> planned.likely(at.apply(n)), n -> at.apply(n).plannedMargin() >= 0);
+        return new ShopSteps(
+                n -> new SagModel(at.apply(n)).margin(worst) >= 0,
+                n -> at.apply(n).plannedMargin() >= 0);
     }
 
     private static Optional<ShelfSag> found(IntFunction<ShelfSag> at, OptionalInt step) {

@@ -1,17 +1,14 @@
 package fairgrain.shelf;
 
-import fairgrain.bending.CreepFactor;
 import fairgrain.bending.SeriesShelf;
 import fairgrain.finding.Answer;
 import fairgrain.finding.Basis;
 import fairgrain.finding.Check;
 import fairgrain.finding.Citation;
-import fairgrain.finding.Draw;
 import fairgrain.finding.Evidence;
 import fairgrain.finding.Finding;
 import fairgrain.finding.Model;
 import fairgrain.finding.Question;
-import fairgrain.finding.Reliability;
 import fairgrain.finding.Spread;
 import fairgrain.part.Setting;
 import fairgrain.quantity.Dimension;
@@ -58,14 +55,6 @@ public record ShelfSag(
     static final double PLATE_FACTOR = 1.05;
 
     private static final double FLATTEST_STOCKY = 0.25; // thickness by depth: beyond, a board is no plate
-    private static final double MODEL_SD = 0.07;
-    private static final double THICKNESS_SD = 0.0002; // m
-    private static final int STIFFNESS = 0;
-    private static final int LOAD = 1;
-    private static final int CREEP = 2;
-    private static final int MODEL_ERROR = 3;
-    private static final int THICK = 4;
-    private static final int THINGS = 5;
 
     public ShelfSag {
         stock.knownCreep();
@@ -168,64 +157,17 @@ public record ShelfSag(
 
     @Override
     public List<Spread> spreads() {
-        List<Spread> spreads = new ArrayList<>(List.of(
-                new Spread(part + "/stiffness", "how stiff this board is", stock.elasticityCv()),
-                new Spread("contents/" + load().said(), "how heavy the contents are", load().cv()),
-                new Spread(part + "/creep", "how much the sag grows", creepSd()),
-                new Spread("shelves/model", "how far the beam formula is off", MODEL_SD),
-                new Spread(part + "/thickness", "how thick it really is", THICKNESS_SD)));
-        if (!loads.things().isEmpty()) {
-            spreads.add(new Spread(part + "/things", "how heavy the single things are", Thing.CV));
-        }
-        return List.copyOf(spreads);
+        return SagModel.spreads(this);
     }
 
     @Override
     public Model<Sag> model() {
-        Bends bends = Bends.of(this);
-        ShelfWeights weights = new ShelfWeights(this);
-        Sags own = bends.under(weights.own());
-        Sags spread = bends.under(weights.spread(load().expected()));
-        boolean single = !loads.things().isEmpty();
-        Sags things = single ? bends.under(weights.things(1)) : Sags.NONE;
-        List<Check> strength = new ShelfStrength(this, bends).checks();
-        double t = thickness().metres();
-        double expected = creep().expected();
-        double sd = creepSd();
-        SagChecks checks = new SagChecks(limit, bay(), supports.overhang());
-        return draw -> {
-            double thicker = 1 + THICKNESS_SD * draw.of(THICK) / t;
-            double scale = factor(MODEL_SD, draw.of(MODEL_ERROR))
-                    / (factor(stock.elasticityCv(), draw.of(STIFFNESS)) * thicker * thicker * thicker);
-            Sags all = own.times(thicker).plus(spread.times(factor(load().cv(), draw.of(LOAD))));
-            Sags first = (single ? all.plus(things.times(factor(Thing.CV, draw.of(THINGS)))) : all).times(scale);
-            double creep = Math.max(0, expected + sd * draw.of(CREEP));
-            double after = CreepFactor.finalSag(Math.min(first.largest(), SPAN.most()), 0, creep, 1);
-            List<Check> more = checks.overhang(first.tip(), creep);
-            more.addAll(strength);
-            return new Sag(
-                    sag(first.largest()),
-                    sag(after),
-                    sag(first.front()),
-                    sag(first.middle()),
-                    sag(first.back()),
-                    checks.today(first.largest()),
-                    checks.later(first.largest() * (1 + creep)),
-                    more);
-        };
+        return new SagModel(this);
     }
 
     /** A sag that the formula puts beyond the longest shelf means no more than that it is far too much. */
     static Length sag(double metres) {
         return new Length(Math.min(metres, SPAN.most()));
-    }
-
-    private static double factor(double cv, double deviations) {
-        return Scatter.factor(cv, deviations);
-    }
-
-    private double creepSd() {
-        return (creep().cautious() - creep().expected()) / Reliability.NINETEEN_IN_TWENTY;
     }
 
     /** Board and strips creep together; the more willing one is taken for all. */
@@ -245,19 +187,8 @@ public record ShelfSag(
 
     /** The likely worst margin of all checks, in parts of each limit. */
     double plannedMargin() {
-        Model<Sag> model = model();
-        List<Check> expected = model.at(Draw.AS_PLANNED).checks();
-        List<Spread> spreads = spreads();
-        double least = Double.POSITIVE_INFINITY;
-        for (int check = 0; check < expected.size(); check++) {
-            Check planned = expected.get(check).dimension() == Dimension.LENGTH
-                    ? model.at(Reliability.worst(model, spreads, check, in.deviations()))
-                            .checks()
-                            .get(check)
-                    : expected.get(check); // nothing spreads a strength
-            least = Math.min(least, planned.margin() / planned.capacity());
-        }
-        return least;
+        SagModel model = new SagModel(this);
+        return model.margin(model.worst());
     }
 
     public Length span() {
@@ -341,6 +272,9 @@ public record ShelfSag(
         }
         if (supports.back() == BackEdge.ON_CLEAT) {
             all = all.and(TwistingShelf.LOOSE_CLEAT);
+        }
+        if (loads.hand() != null) {
+            all = all.and(LongTerm.FOR_MINUTES);
         }
         return stock.strengths().shear() == null ? all.and(ShelfStrength.SHEAR_UNKNOWN) : all;
     }

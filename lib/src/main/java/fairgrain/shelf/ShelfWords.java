@@ -5,7 +5,6 @@ import fairgrain.bending.PlateLoad;
 import fairgrain.finding.Caution;
 import fairgrain.finding.Finding;
 import fairgrain.finding.Outcome;
-import fairgrain.finding.Reliability;
 import fairgrain.finding.Verdict;
 import fairgrain.finding.Words;
 import fairgrain.quantity.Amount;
@@ -39,7 +38,7 @@ final class ShelfWords {
 
     Finding finding() {
         ShelfSag.Sag expected = shelf.answer();
-        List<Outcome> outcomes = Reliability.outcomes(shelf, shelf.in().deviations());
+        List<Outcome> outcomes = new SagModel(shelf).outcomes();
         Length worstFirst = ShelfSag.sag(outcomes.get(0).planned().demand());
         Length worstLater = ShelfSag.sag(outcomes.get(1).planned().demand());
         Finding.Draft draft = Finding.about(
@@ -67,7 +66,7 @@ final class ShelfWords {
     }
 
     private String things() {
-        return shelf.loads().things().isEmpty() ? "" : " and the single things on it";
+        return shelf.loads().things().isEmpty() ? "" : " and the single things on it,";
     }
 
     private void sags(Finding.Draft draft, ShelfSag.Sag expected) {

@@ -21,7 +21,10 @@ final class TwistingShelf implements Bends {
     static final Citation LOOSE_CLEAT =
             Citation.of("own", "back on a loose cleat: front sags 1.35 times as on a fastened one", Basis.JUDGEMENT);
 
-    private static final int DEGREE = 4;
+    /** Across the depth; a strip that takes stiffness off at one spot would be bent away from with a higher degree than 1. */
+    private static final int BENDING = 4;
+
+    private static final int STRAIGHT = 1;
     private static final double LOOSE = 1.35; // finite elements: 1.34 in MDF, 1.02 in wood
     private static final double STRESS_EVEN = 1.05; // the model is at most 5 % low
     private static final double STRESS_SPOT = 4 / 3.0; // and a quarter low under a patch away from the edges
@@ -74,7 +77,8 @@ final class TwistingShelf implements Bends {
             strips.add(new EdgeStrip(
                     EdgeStrip.Edge.FRONT, taper.width().metres(), left, (left - t) / 2, e, e * ratios.shearInPlane()));
         }
-        series = SeriesShelf.of(board, strips, held(supports, b), DEGREE);
+        series =
+                SeriesShelf.of(board, strips, held(supports, b), stiffens(section, shelf.stock()) ? BENDING : STRAIGHT);
         factor = series.modelFactor() * (supports.back() == BackEdge.ON_CLEAT ? LOOSE : 1);
         without = shelf.supports().isPlain() && shelf.loads().isEven() && stiffens(section, shelf.stock())
                 ? new EvenBeam(shelf)

@@ -147,8 +147,29 @@ class ShelfFormTest {
         assertThat(longer.mass() / plain.mass()).isCloseTo(1.25, within(1e-9));
         Shelf strip =
                 read("heated temperate", "front strip", Map.of("material", "white oak", "width", "20", "height", "40"));
+        // the strip takes the place of as much board
         assertThat(strip.mass() - plain.mass())
-                .isCloseTo(0.02 * 0.04 * 0.8 * plain.stock().density(), within(1e-9));
+                .isCloseTo(0.02 * (0.04 - 0.02) * 0.8 * plain.stock().density(), within(1e-9));
+    }
+
+    @Test
+    void theBoardIsCutNarrowerByTheStripsOnItsEdgesAndAsLongAsItReaches() {
+        Map<String, Object> strip = Map.of("material", "white ash", "width", "20", "height", "40");
+        List<Piece> pieces = pieces("front strip", strip, "back strip", strip);
+        assertThat(pieces).extracting(Piece::member).containsExactly("shelf", "front strip", "back strip");
+        assertThat(pieces.get(0).width().toMm()).isCloseTo(240, within(1e-9));
+        assertThat(pieces.get(1).material()).isEqualTo("white ash");
+        Piece longer = pieces("overhang left", "100", "overhang right", "50").get(0);
+        assertThat(longer.length().orElseThrow().toMm()).isCloseTo(950, within(1e-9));
+        assertThat(longer.width().toMm()).isCloseTo(280, within(1e-9));
+    }
+
+    private static List<Piece> pieces(Object... more) {
+        Reading in = new Reading(ShopRule.MILLIMETRES);
+        Design design = Objects.requireNonNull(
+                new DesignForm(CATALOG).design(design("heated temperate", shelf(more)), in),
+                () -> in.problems().toString());
+        return design.parts(Shelf.class).get(0).pieces(design);
     }
 
     @Test

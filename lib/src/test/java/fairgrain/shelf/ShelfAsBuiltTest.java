@@ -14,10 +14,16 @@ import fairgrain.quantity.Force;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.Mass;
 import fairgrain.quantity.ShopRule;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -82,7 +88,7 @@ class ShelfAsBuiltTest {
                 null);
     }
 
-    private static <V> V word(V[] values, java.util.function.Function<V, String> word, String said) {
+    private static <V> V word(V[] values, Function<V, String> word, String said) {
         return Arrays.stream(values)
                 .filter(v -> word.apply(v).equals(said))
                 .findFirst()
@@ -332,6 +338,28 @@ class ShelfAsBuiltTest {
         assertThat(text(finding)).contains("for library and school shelves 1.7 mm where 5.6 mm is allowed");
     }
 
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({"kcma, 0", "dtu-cupboard, 1", "aws-library, 2"})
+    void aTestLoadIsWhatTheTableOfLimitsSays(String id, int index) throws IOException {
+        try (BufferedReader table = new BufferedReader(new InputStreamReader(
+                Objects.requireNonNull(ShelfSag.class.getResourceAsStream("/fairgrain/data/sag-limits.csv")),
+                StandardCharsets.UTF_8))) {
+            String row = table.lines()
+                    .filter(line -> line.startsWith(id + ","))
+                    .findFirst()
+                    .orElseThrow();
+            // name is the only quoted cell before the figures
+            String[] cells = row.replaceFirst("\"[^\"]*\"", "name").split(",", -1);
+            TestLoad test = TestLoad.ALL.get(index);
+            assertThat(test.spanOver()).isEqualTo(Double.parseDouble(cells[6]));
+            assertThat(test.pressure()).isCloseTo(Double.parseDouble(cells[8]), within(0.5));
+            if (!cells[7].isEmpty()) {
+                assertThat(test.most() * 1000).isCloseTo(Double.parseDouble(cells[7]), within(0.06));
+            }
+            assertThat(row).contains(test.source().source() + ", ");
+        }
+    }
+
     @Test
     void dampWoodIsSofterAndWeaker() {
         // 1.25^(-3/13) = 0.9498 and 1.67^(-3/13) = 0.8884 at 15 %
@@ -384,7 +412,7 @@ class ShelfAsBuiltTest {
     }
 
     @Test
-    void namesTheLocaleNowhere() {
+    void everyHoleInItsSentencesIsFilled() {
         assertThat(text(of(BOARD, section(20, null, null), ends(800), Loads.even(books(10)))
                                 .findings()
                                 .get(0))

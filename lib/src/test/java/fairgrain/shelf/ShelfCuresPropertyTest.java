@@ -88,11 +88,8 @@ class ShelfCuresPropertyTest {
         found.ifPresent(most -> {
             assertThat(most.findings().get(0).verdict()).isIn(Verdict.HOLDS, Verdict.CLOSE);
             double step = inches ? Mass.KILOGRAMS_PER_POUND / 0.3048 : 0.5;
-            double next = most.load().expected() + step;
-            if (!ShelfLoad.PER_LENGTH.allow(next * 4 / 3)) {
-                return; // more than can be entered
-            }
-            ShelfLoad more = new ShelfLoad("books", next, next * 4 / 3, 0.2, Shelves.ANY);
+            ShelfLoad more = new ShelfLoad(
+                    "books", most.load().expected() + step, (most.load().expected() + step) * 4 / 3, 0.2, Shelves.ANY);
             assertThat(asked.load(more).findings().get(0).verdict()).isEqualTo(Verdict.FAILS);
         });
         assertThat(found.isPresent()).isEqualTo(asked.load(nothing()).plannedMargin() >= 0);
@@ -138,5 +135,48 @@ class ShelfCuresPropertyTest {
         ShelfSag one = built(span, 20, 30, 0, false);
         ShelfSag two = one.middle(List.of(Length.mm(span * at)));
         assertThat(two.answer().firstDay()).isLessThan(one.answer().firstDay());
+    }
+
+    /** Whatever is not refused when it is told has an answer, and what is offered holds. */
+    @Property(tries = 40)
+    void noShelfThatMayBeBuiltLacksAnAnswer(
+            @ForAll @DoubleRange(min = 60, max = 3000) double span,
+            @ForAll @DoubleRange(min = 30, max = 1000) double depth,
+            @ForAll @DoubleRange(min = 3, max = 100) double thickness,
+            @ForAll @DoubleRange(min = 0, max = 1) double share,
+            @ForAll BackEdge held,
+            @ForAll Support ends,
+            @ForAll EdgePiece.Place place,
+            @ForAll boolean glued) {
+        ShelfStock board = stock(3e9, 700, 1, 5e6);
+        double width = Math.min(200, 3 + share * 0.37 * depth);
+        EdgePiece front = new EdgePiece(board, Length.mm(width), Length.mm(3 + share * 290), place, glued);
+        EdgePiece back = share < 0.5 ? front : null;
+        boolean flat = thickness <= depth / 4;
+        boolean strips = flat && width <= 0.4 * depth && share > 0.1;
+        Section section =
+                new Section(Length.mm(depth), Length.mm(thickness), strips ? front : null, strips ? back : null, null);
+        Supports supports = new Supports(
+                ends,
+                Length.mm(span),
+                Length.mm(share * 0.4 * depth),
+                flat ? held : BackEdge.FREE,
+                share > 0.7 && share < 0.9 && span > 600 ? List.of(Length.mm(span * share)) : List.of(),
+                List.of(),
+                Length.ZERO,
+                Length.ZERO,
+                null);
+        ShelfSag plain = built(800, 20, 20 * share, 0, share > 0.5);
+        ShelfSag asked =
+                new ShelfSag("shelf", board, section, supports, plain.loads(), plain.limit(), plain.in(), List::of);
+        for (Finding finding : asked.findings()) {
+            finding.outcomes().forEach(outcome -> {
+                assertThat(outcome.planned().demand()).isFinite();
+                assertThat(outcome.planned().factor()).isNotNaN();
+            });
+            for (Remedy remedy : finding.remedies()) {
+                assertThat(remedy.then().findings().get(0).verdict()).isIn(Verdict.HOLDS, Verdict.CLOSE);
+            }
+        }
     }
 }
