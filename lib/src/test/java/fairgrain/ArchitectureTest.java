@@ -25,7 +25,7 @@ class ArchitectureTest {
             List.of("place", "part", "movement", "bending", "fastener"),
             List.of("clearance", "fixing", "shelf", "hanging"),
             List.of("design"),
-            List.of("sheet"));
+            List.of("entry", "sheet"));
 
     /**
      * The doors between rooms of a floor: a board knows how its rings turn its movement, a setting where the piece will live, a

@@ -1,6 +1,6 @@
 package fairgrain.examples;
 
-import fairgrain.design.Catalog;
+import fairgrain.entry.Catalog;
 import fairgrain.finding.Caution;
 import fairgrain.finding.Finding;
 import fairgrain.finding.Reliability;

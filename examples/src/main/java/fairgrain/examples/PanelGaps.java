@@ -2,7 +2,7 @@ package fairgrain.examples;
 
 import fairgrain.clearance.PanelFit;
 import fairgrain.clearance.PanelWidth;
-import fairgrain.design.Catalog;
+import fairgrain.entry.Catalog;
 import fairgrain.finding.Basis;
 import fairgrain.finding.Citation;
 import fairgrain.finding.Evidence;

@@ -1,6 +1,6 @@
 package fairgrain.examples;
 
-import fairgrain.design.Catalog;
+import fairgrain.entry.Catalog;
 import fairgrain.finding.Outcome;
 import fairgrain.finding.Reliability;
 import fairgrain.part.Setting;

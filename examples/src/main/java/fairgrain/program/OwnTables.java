@@ -1,6 +1,6 @@
 package fairgrain.program;
 
-import fairgrain.design.Catalog;
+import fairgrain.entry.Catalog;
 import fairgrain.material.Woods;
 import fairgrain.table.TableException;
 import java.io.StringReader;
@@ -15,8 +15,8 @@ final class OwnTables {
             names = "--woods",
             paramLabel = "TABLE",
             description =
-                    "A table of woods of your own, in the form of data/woods.csv: its rows are added to ours, and one with"
-                            + " the id of a row of ours stands in its place.")
+                    "A table of woods of your own, in the form of data/woods.csv: its rows are added to ours, and one"
+                            + " with the id of a row of ours stands in its place.")
     private @Nullable Path woods;
 
     /** Everything there is to draw on; refuses a table with all that is wrong in it. */

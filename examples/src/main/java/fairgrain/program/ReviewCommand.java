@@ -1,9 +1,9 @@
 package fairgrain.program;
 
-import fairgrain.design.Catalog;
 import fairgrain.design.Design;
-import fairgrain.design.DesignForm;
 import fairgrain.design.Review;
+import fairgrain.entry.Catalog;
+import fairgrain.entry.DesignForm;
 import fairgrain.finding.Verdict;
 import fairgrain.form.Node;
 import fairgrain.form.Reading;

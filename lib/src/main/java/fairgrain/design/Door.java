@@ -172,7 +172,7 @@ public record Door(
         return stile.thickness();
     }
 
-    static double density(Wood wood) {
+    public static double density(Wood wood) {
         SpecificGravity gravity = wood.gravity();
         return gravity == null ? HEAVIEST : gravity.density(IN_A_ROOM);
     }

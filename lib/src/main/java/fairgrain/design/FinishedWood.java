@@ -19,7 +19,7 @@ import java.util.Set;
  * @param both faces of every part alike; else the outside alone
  * @param behind the year of the air behind it, if not that of the room
  */
-record FinishedWood(Finish finish, boolean both, Optional<MoistureYear> behind) implements Part {
+public record FinishedWood(Finish finish, boolean both, Optional<MoistureYear> behind) implements Part {
     @Override
     public String name() {
         return "finish";

@@ -14,7 +14,7 @@ public record Material(@Nullable Wood wood, @Nullable SheetGood sheet) {
         return sheet == null ? solid().name() : sheet.name();
     }
 
-    Wood solid() {
+    public Wood solid() {
         if (wood == null) {
             throw new IllegalStateException("this material is a sheet");
         }
@@ -22,7 +22,7 @@ public record Material(@Nullable Wood wood, @Nullable SheetGood sheet) {
     }
 
     /** Mass over volume; a wood without density counts as a heavy one [kg/m³]. */
-    double density() {
+    public double density() {
         if (sheet != null) {
             return sheet.density();
         }

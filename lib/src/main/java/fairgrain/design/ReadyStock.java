@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** The stock that the piece is cut from: asks once whether it is dry enough, by the thickest board whose density is known. */
-record ReadyStock() implements Part {
+public record ReadyStock() implements Part {
     @Override
     public String name() {
         return "stock";

@@ -46,7 +46,7 @@ public record Shelf(
             return stock.density() * width.metres() * height.metres() * length;
         }
 
-        EdgePiece piece() {
+        public EdgePiece piece() {
             return new EdgePiece(stock, width, height, place, glued);
         }
     }

@@ -47,7 +47,7 @@ import java.util.Optional;
 public record Wall(
         Optional<Stud> stud,
         Places places,
-        IntoKind.Into into,
+        ScrewsInto into,
         Optional<Behind> behind,
         Optional<List<Layer>> layers,
         Optional<HangingScrew> screw,
@@ -64,7 +64,7 @@ public record Wall(
     private static final Length LEAST_HEIGHT = Hanging.CONTACT.times(3);
 
     /** Where studs stand: listed, or the first and how far apart. */
-    record Places(List<Length> listed, Optional<Length> first, Optional<Length> every) {
+    public record Places(List<Length> listed, Optional<Length> first, Optional<Length> every) {
         boolean said() {
             return !listed.isEmpty() || first.isPresent();
         }
@@ -75,7 +75,7 @@ public record Wall(
     }
 
     /** The first row, as far as it was said, and more. */
-    record Rows(Optional<Integer> perStud, Optional<Length> height, Optional<Length> apart, List<Row> more) {
+    public record Rows(Optional<Integer> perStud, Optional<Length> height, Optional<Length> apart, List<Row> more) {
         List<Row> all() {
             List<Row> all = new ArrayList<>(more);
             if (perStud.isPresent() && height.isPresent()) {
@@ -94,10 +94,10 @@ public record Wall(
     }
 
     /** Blocking or backing: its thickness, the height of its face, and what its own fixing may carry. */
-    record Behind(Length thickness, Length face, Optional<Force> carries) {}
+    public record Behind(Length thickness, Length face, Optional<Force> carries) {}
 
     /** The rail, as it was said. */
-    record RailSaid(
+    public record RailSaid(
             Material material, Length thickness, Optional<Length> depth, Optional<Length> screwsUp, Rail.Held held) {}
 
     static final Citation ITEMS = Citation.of("own", "books flush with the front, 156 mm deep", Basis.DERIVED);
@@ -165,7 +165,7 @@ public record Wall(
         need(all, cabinet.isPresent(), "the case that hangs", "enter 'case' with its sizes");
         need(
                 all,
-                stud.isPresent() || into == IntoKind.Into.BACKING,
+                stud.isPresent() || into == ScrewsInto.BACKING,
                 "what the studs are",
                 "read the stamp on a stud, or enter 'stud: unknown softwood'");
         need(

@@ -90,22 +90,22 @@ final class WallHardware {
         HangingScrew screw = wall.screw().orElseThrow();
         Wall.need(
                 all,
-                wall.into() == IntoKind.Into.STUDS || wall.behind().isPresent(),
+                wall.into() == ScrewsInto.STUDS || wall.behind().isPresent(),
                 "the blocking or backing that the screws go into",
                 "enter 'backing' with its thickness and height");
         Wall.need(
                 all,
-                wall.into() != IntoKind.Into.BLOCKING
+                wall.into() != ScrewsInto.BLOCKING
                         || wall.stud().filter(WoodStud.class::isInstance).isPresent(),
                 "what wood the blocking is",
                 "enter it as 'stud', such as spruce-pine-fir");
         Wall.need(
                 all,
-                wall.into() != IntoKind.Into.BLOCKING
+                wall.into() != ScrewsInto.BLOCKING
                         || wall.behind().stream().noneMatch(b -> b.thickness().toMm() < 20),
                 "blocking thick enough for screws",
                 "have blocking of 1 1/2 in (38 mm) put in, or enter a plywood backing");
-        boolean steel = wall.into() == IntoKind.Into.STUDS
+        boolean steel = wall.into() == ScrewsInto.STUDS
                 && wall.stud().filter(SteelStud.class::isInstance).isPresent();
         Wall.need(
                 all,
@@ -124,7 +124,7 @@ final class WallHardware {
         List<Missing> all = new ArrayList<>();
         Wall.need(
                 all,
-                wall.into() == IntoKind.Into.STUDS
+                wall.into() == ScrewsInto.STUDS
                         || wall.behind().flatMap(Wall.Behind::carries).isPresent(),
                 "what the blocking or backing itself may carry",
                 "ask whoever put it in how it is fixed to the studs, and enter 'carries'");

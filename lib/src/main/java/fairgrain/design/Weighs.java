@@ -4,7 +4,7 @@ import fairgrain.quantity.Length;
 import fairgrain.shelf.ShelfLoad;
 
 /** Shelves that are alike and lie in the case: what its wall and their pins need to know of them. */
-interface Weighs extends Part {
+public interface Weighs extends Part {
     int count();
 
     /** Mass of one, empty [kg]. */

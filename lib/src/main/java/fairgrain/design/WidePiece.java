@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 /** A panel or a board of a design, for what is asked of all of them together. */
-record WidePiece(String name, Board board, Length width, boolean framed) {
+public record WidePiece(String name, Board board, Length width, boolean framed) {
     /** All of them, in the order of the design. */
     static List<WidePiece> of(Design design) {
         return design.parts().stream().flatMap(WidePiece::of).toList();

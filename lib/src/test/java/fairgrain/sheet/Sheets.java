@@ -4,10 +4,10 @@ import static fairgrain.form.Given.block;
 import static fairgrain.form.Given.blocks;
 import static fairgrain.form.Given.in;
 
-import fairgrain.design.Catalog;
 import fairgrain.design.Design;
-import fairgrain.design.DesignForm;
 import fairgrain.design.Review;
+import fairgrain.entry.Catalog;
+import fairgrain.entry.DesignForm;
 import fairgrain.form.Given;
 import fairgrain.form.Reading;
 import java.util.List;

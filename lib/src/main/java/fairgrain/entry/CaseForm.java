@@ -1,0 +1,65 @@
+package fairgrain.entry;
+
+import fairgrain.design.Box;
+import fairgrain.design.Material;
+import fairgrain.form.Entries;
+import fairgrain.form.Field;
+import fairgrain.form.Form;
+import fairgrain.quantity.Length;
+import fairgrain.quantity.Limits;
+
+/** The case: sides, top and bottom of one material, and a back. */
+final class CaseForm extends Form<Box> {
+    private static final Limits WIDTH = new Limits("width of the case", 0.1, 4, "m");
+    private static final Limits HEIGHT = new Limits("height of the case", 0.1, 3, "m");
+    private static final Limits DEPTH = new Limits("depth of the case", 0.05, 1, "m");
+    private static final Limits THICKNESS = new Limits("thickness", 0.003, 0.1, "m");
+
+    private final Field<Material> material;
+    private final Field<Length> width = length("width", WIDTH, "outside").example("31 1/2 in");
+    private final Field<Length> height = length("height", HEIGHT, "outside").example("36 in");
+    private final Field<Length> depth =
+            length("depth", DEPTH, "outside, without doors").example("11 in");
+    private final Field<Length> thickness =
+            length("thickness", THICKNESS, "of sides, top and bottom").example("3/4 in");
+    private final Field<Back> back;
+
+    CaseForm(Catalog catalog) {
+        super("case", "Sides, top and bottom of one material, and a back.");
+        material = field("material", new MaterialKind(catalog), "of sides, top and bottom")
+                .example("white oak");
+        back = block("back", new BackForm(catalog), "what closes it behind");
+    }
+
+    @Override
+    protected Box build(Entries e) {
+        Back behind = e.get(back);
+        return new Box(
+                e.get(width),
+                e.get(height),
+                e.get(depth),
+                e.get(thickness),
+                e.get(material),
+                behind.thickness(),
+                behind.material());
+    }
+
+    private record Back(Material material, Length thickness) {}
+
+    private static final class BackForm extends Form<Back> {
+        private final Field<Material> material;
+        private final Field<Length> thickness =
+                length("thickness", THICKNESS, "as measured").example("1/4 in");
+
+        BackForm(Catalog catalog) {
+            super("back", "What closes the case behind.");
+            material = field("material", new MaterialKind(catalog), "a sheet or a wood")
+                    .example("birch plywood 6 5 mm along");
+        }
+
+        @Override
+        protected Back build(Entries e) {
+            return new Back(e.get(material), e.get(thickness));
+        }
+    }
+}

@@ -1,0 +1,47 @@
+package fairgrain.entry;
+
+import fairgrain.form.JsonText;
+import fairgrain.form.Kind;
+import fairgrain.form.Kinds;
+import fairgrain.form.Node;
+import fairgrain.form.Reading;
+import fairgrain.hanging.Hanging;
+import fairgrain.hanging.WallLining;
+import fairgrain.quantity.Length;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** What lies between rail and stud: a thickness, or a lining by name, which counts as thick as it comes. */
+final class GapKind implements Kind<Length> {
+    private final Kind<Length> measured = Kinds.length(Hanging.GAP);
+    private final Kind<WallLining> named;
+
+    GapKind(Catalog catalog) {
+        named = Kinds.named("lining", catalog.liningFinder());
+    }
+
+    @Override
+    public @Nullable Length read(Node node, Reading in) {
+        if (node instanceof Node.Scalar scalar && scalar.text().matches("\\s*[\\d¼½¾⅛⅜⅝⅞].*")) {
+            return measured.read(node, in);
+        }
+        WallLining lining = named.read(node, in);
+        return lining == null ? null : lining.most();
+    }
+
+    @Override
+    public String says() {
+        return "a thickness, or the name of a lining such as half-inch gypsum board, or none";
+    }
+
+    @Override
+    public Map<String, Object> schema() {
+        return JsonText.object("type", List.of("string", "number"));
+    }
+
+    @Override
+    public String example() {
+        return "1/2 in";
+    }
+}
