@@ -170,6 +170,11 @@ public record Demand(
         return Overturning.pull(moment(contact), row, contact);
     }
 
+    /** The same weights, their pull shared along the wall as they are: a bevel draws in where it is pressed. */
+    Demand pulledAsItWeighs() {
+        return new Demand(which, even, even, evenTurning, point, 1, pointAt, 0, 0, side);
+    }
+
     /** In the plane of the wall, about the middle of the cabinet, clockwise [N·m]. */
     public double turning() {
         return evenTurning + point * pointAt;

@@ -261,6 +261,10 @@ public record Hanging(
         return new Hanging(part, hung, cabinet, other, stud, layers, cases, carries, open, in);
     }
 
+    public Hanging hung(HungWeight other) {
+        return new Hanging(part, other, cabinet, fixing, stud, layers, cases, carries, open, in);
+    }
+
     public Hanging carries(Force most) {
         return new Hanging(part, hung, cabinet, fixing, stud, layers, cases, Optional.of(most), open, in);
     }

@@ -52,8 +52,8 @@ final class HangingWords {
                         QUESTION,
                         Words.of(
                                 "With heavy contents it weighs {} and pulls away from the wall with {} at the screws;"
-                                        + " the hardest worked screw, at {} from the left end, carries {} along the wall"
-                                        + " and {} out of it and uses {} of what it may carry for good.",
+                                    + " the hardest worked screw, at {} from the left end, carries {} along the wall"
+                                    + " and {} out of it and uses {} of what it may carry for good.",
                                 new Mass(hanging.hung().mass(1)),
                                 heavy.pull(),
                                 worst.stud(),
@@ -81,20 +81,9 @@ final class HangingWords {
         return draft.done();
     }
 
-    private List<Missing> missing() {
+    List<Missing> missing() {
         List<Missing> all = new ArrayList<>(hanging.open());
-        Rail rail = fixing.rail();
-        if (rail.kind() == Rail.Kind.BOARD) {
-            all.add(new Missing(
-                    "when a head pulls through " + rail.name(),
-                    "use a rail of solid wood or plywood, or put a strip of wood under the heads"));
-        } else if (fixing.screw() instanceof Screw screw
-                && !HeadPullThrough.isInStatedRange(
-                        screw.head().metres(), rail.thickness().metres())) {
-            all.add(new Missing(
-                    "whether the heads pull through a rail so thin or so thick",
-                    "use a rail from 5/16 to 1 1/2 in (8 to 38 mm) thick under round heads or washers"));
-        }
+        ScrewMissing.head(all, fixing.screw(), fixing.rail());
         if (hanging.maySplitTheEdge()) {
             all.add(new Missing(
                     "whether a screw so thick splits the edge of the stud, 6 mm off its centre",
@@ -105,30 +94,11 @@ final class HangingWords {
                     "whether so thin a steel stud bends or crushes, and stays in its track",
                     "screw into wood blocking or a plywood backing fixed between or across the studs, and enter that"));
         }
-        if (fixing.screw() instanceof DeclaredScrew declared) {
-            undeclared(all, declared);
-        }
+        ScrewMissing.declared(all, fixing.screw(), stud, hanging.gap());
         return all;
     }
 
-    private void undeclared(List<Missing> all, DeclaredScrew declared) {
-        if (stud.gravity().orElse(0) < declared.leastGravity()) {
-            all.add(new Missing(
-                    "what the screw holds in wood as light as " + stud.name(),
-                    "ask its maker for values in such wood, or take a screw of the table"));
-        }
-        if (hanging.gap().compareTo(declared.acrossGap()) > 0) {
-            all.add(new Missing(
-                    "what the screw holds sideways across what lies between rail and stud",
-                    "ask its maker for a value across such a gap, or let the rail in so that it lies on the studs"));
-        }
-        if (declared.pullThrough().isEmpty()) {
-            all.add(new Missing(
-                    "the pull at which its head goes through the rail", "ask its maker and enter 'pull through'"));
-        }
-    }
-
-    private Evidence evidence() {
+    Evidence evidence() {
         Evidence all = Evidence.of(
                         Hanging.SOURCE,
                         Demand.SOURCE,

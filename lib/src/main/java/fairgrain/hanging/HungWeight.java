@@ -81,6 +81,11 @@ public record HungWeight(List<Item> items) {
                 .sum();
     }
 
+    /** All but what becomes of it so. */
+    public HungWeight without(Stays stays) {
+        return new HungWeight(items.stream().filter(i -> i.stays() != stays).toList());
+    }
+
     /** Moment about the wall's face [N·m]. */
     public double moment(double heaviness) {
         return items.stream()

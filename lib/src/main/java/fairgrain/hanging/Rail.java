@@ -18,6 +18,7 @@ import java.util.OptionalDouble;
  * @param screwsUp the screws above its lower edge; empty if not said, then they are taken in its middle
  * @param held along which edges the case holds it
  * @param tensionAcross mean strength across the grain; empty where unknown [Pa]
+ * @param along strengths along the grain
  */
 public record Rail(
         String name,
@@ -28,6 +29,7 @@ public record Rail(
         Optional<Length> screwsUp,
         Held held,
         OptionalDouble tensionAcross,
+        LongGrain along,
         Evidence evidence) {
     public static final Limits THICKNESS = new Limits("rail thickness", 0.003, 0.06, "m");
     public static final Limits DEPTH = new Limits("depth of the rail", 0.02, 0.6, "m");
@@ -44,7 +46,9 @@ public record Rail(
     /** How the case holds it. */
     public enum Held {
         TOP_EDGE("top edge"),
-        BOTH_EDGES("both edges");
+        BOTH_EDGES("both edges"),
+        /** Between the sides, by their joints alone: it bends, and it rolls like one that is held along its top. */
+        ENDS("ends");
 
         private final String word;
 
@@ -68,6 +72,20 @@ public record Rail(
             new Limits("place of the screws above the rail's lower edge", 0.003, most - 0.003, "m")
                     .check(screwsUp.get());
         }
+    }
+
+    /** Its strengths along the grain not known. */
+    public Rail(
+            String name,
+            Kind kind,
+            double gravity,
+            Length thickness,
+            Optional<Length> depth,
+            Optional<Length> screwsUp,
+            Held held,
+            OptionalDouble tensionAcross,
+            Evidence evidence) {
+        this(name, kind, gravity, thickness, depth, screwsUp, held, tensionAcross, LongGrain.UNKNOWN, evidence);
     }
 
     /** Solid wood held along both edges, its depth not said. */
@@ -102,6 +120,29 @@ public record Rail(
     }
 
     public Rail thickness(Length other) {
-        return new Rail(name, kind, gravity, other, depth, screwsUp, held, tensionAcross, evidence);
+        return new Rail(name, kind, gravity, other, depth, screwsUp, held, tensionAcross, along, evidence);
+    }
+
+    public Rail held(Held other) {
+        return new Rail(name, kind, gravity, thickness, depth, screwsUp, other, tensionAcross, along, evidence);
+    }
+
+    /** Deeper or not, its screws at another height above its lower edge. */
+    public Rail depth(Length other, Length screws) {
+        return new Rail(
+                name,
+                kind,
+                gravity,
+                thickness,
+                Optional.of(other),
+                Optional.of(screws),
+                held,
+                tensionAcross,
+                along,
+                evidence);
+    }
+
+    public Rail along(LongGrain other) {
+        return new Rail(name, kind, gravity, thickness, depth, screwsUp, held, tensionAcross, other, evidence);
     }
 }

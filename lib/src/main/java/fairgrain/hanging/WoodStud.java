@@ -28,7 +28,7 @@ public record WoodStud(
     public WoodStud {
         Require.between("specific gravity of the stud", specificGravity, 0.2, 1, "(a ratio)");
         Require.between("width of the stud", width.metres(), 0.02, 0.3, "m");
-        Require.between("depth of the stud", depth.metres(), 0.02, 0.4, "m");
+        Require.between("depth of the stud", depth.metres(), 0.006, 0.4, "m");
         tradeNames = List.copyOf(tradeNames);
     }
 
