@@ -7,6 +7,7 @@ import fairgrain.finding.Missing;
 import fairgrain.hanging.Backing;
 import fairgrain.hanging.DeclaredScrew;
 import fairgrain.hanging.HangingScrew;
+import fairgrain.hanging.LongGrain;
 import fairgrain.hanging.Rail;
 import fairgrain.hanging.SteelStud;
 import fairgrain.hanging.Stud;
@@ -19,6 +20,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 
 /** Rail and studs of a {@link Wall}, as the screws feel them. */
 final class WallHardware {
@@ -65,8 +67,15 @@ final class WallHardware {
                 said.depth(),
                 said.screwsUp(),
                 said.held(),
-                across == null ? OptionalDouble.empty() : OptionalDouble.of(across),
+                optional(across),
+                strength == null
+                        ? LongGrain.UNKNOWN
+                        : new LongGrain(optional(strength.rupture()), optional(strength.shearParallel())),
                 gravity.evidence().and(Wall.ITEMS)));
+    }
+
+    private static OptionalDouble optional(@Nullable Double value) {
+        return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
     /** What the screws go into; empty if it was not said or does not fit. */

@@ -117,9 +117,13 @@ final class HangingNotes {
         if (hold.group() < 1) {
             draft.note("Large screws in a column share unevenly: {} of each is counted.", Amount.ratio(hold.group()));
         }
-        if (hanging.fixing().rail().held() == Rail.Held.TOP_EDGE) {
+        if (hanging.fixing().rail().held() != Rail.Held.BOTH_EDGES) {
             draft.note(
-                    "The case holds the rail along its top edge only, so the rail rolls and the screws are pulled {}"
+                    "The case holds the rail "
+                            + (hanging.fixing().rail().held() == Rail.Held.ENDS
+                                    ? "by its ends only"
+                                    : "along its top edge only")
+                            + ", so the rail rolls and the screws are pulled {}"
                             + " times as hard as by the case alone; a rail held along both edges does not.",
                     Amount.ratio(hanging.fixing().rail().rolling()));
         }

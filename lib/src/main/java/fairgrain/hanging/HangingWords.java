@@ -112,7 +112,7 @@ final class HangingWords {
                 .and(fixing.screw().evidence())
                 .and(fixing.rail().evidence())
                 .and(stud.evidence());
-        if (fixing.rail().held() == Rail.Held.TOP_EDGE) {
+        if (fixing.rail().held() != Rail.Held.BOTH_EDGES) {
             all = all.and(RailRolling.SOURCE);
         }
         if (hanging.cases().people().stream().anyMatch(each -> each != LoadCase.ADULT_LEANING)) {

@@ -11,6 +11,7 @@ import fairgrain.finding.Finding;
 import fairgrain.finding.Model;
 import fairgrain.finding.Outcome;
 import fairgrain.finding.Question;
+import fairgrain.finding.Remedy;
 import fairgrain.finding.Spread;
 import fairgrain.finding.Words;
 import fairgrain.quantity.Amount;
@@ -27,8 +28,9 @@ import java.util.OptionalInt;
  *
  * @param hanging the cabinet and its screws, which are used for the ledger too
  * @param aboveFloor its lower edge, once it hangs
+ * @param ledgerScrews how long the screws of the ledger are
  */
-public record Lift(Hanging hanging, Length aboveFloor) implements Question<Lift.Plan> {
+public record Lift(Hanging hanging, Length aboveFloor, Length ledgerScrews) implements Question<Lift.Plan> {
     public static final Limits ABOVE_FLOOR = new Limits("lower edge above the floor", 0, 3, "m");
 
     public static final Citation SOURCE =
@@ -51,9 +53,15 @@ public record Lift(Hanging hanging, Length aboveFloor) implements Question<Lift.
 
     public Lift {
         ABOVE_FLOOR.check(aboveFloor);
+        Fixing.LENGTH.check(ledgerScrews);
         if (hanging.cabinet().depth().isEmpty()) {
             throw new IllegalArgumentException("the depth of the cabinet must be known to say how it is lifted");
         }
+    }
+
+    /** With the same screws in the ledger. */
+    public Lift(Hanging hanging, Length aboveFloor) {
+        this(hanging, aboveFloor, hanging.fixing().length());
     }
 
     /**
@@ -65,12 +73,14 @@ public record Lift(Hanging hanging, Length aboveFloor) implements Question<Lift.
      * @param people how many, each within that
      * @param inEachStud screws of the ledger
      * @param ledger use of its hardest worked screw against one
+     * @param deepEnough least depth of its screws in the stud against theirs
      */
-    public record Plan(Mass lifted, Mass takenOff, Mass forOne, int people, int inEachStud, Check ledger)
+    public record Plan(
+            Mass lifted, Mass takenOff, Mass forOne, int people, int inEachStud, Check ledger, Check deepEnough)
             implements Answer {
         @Override
         public List<Check> checks() {
-            return List.of(ledger);
+            return List.of(ledger, deepEnough);
         }
     }
 
@@ -108,24 +118,48 @@ public record Lift(Hanging hanging, Length aboveFloor) implements Question<Lift.
                         "use of the hardest worked screw of the ledger, against all of it",
                         used(lifted, inEachStud),
                         1,
-                        Dimension.RATIO));
+                        Dimension.RATIO),
+                Check.of(
+                        "least depth of the ledger's screws in the stud, against the depth reached",
+                        hold(ledger(inEachStud)).leastDepth().metres(),
+                        hold(ledger(inEachStud)).depth().metres(),
+                        Dimension.LENGTH));
         return draw -> plan;
     }
 
-    private double used(double mass, int inEachStud) {
-        Fixing fixing = hanging.fixing();
-        Fixing ledger = new Fixing(
-                fixing.screw(),
-                fixing.length(),
+    private Fixing ledger(int inEachStud) {
+        return new Fixing(
+                hanging.fixing().screw(),
+                ledgerScrews,
                 new Row(LEDGER_SCREW, inEachStud),
-                fixing.studs(),
+                hanging.fixing().studs(),
                 Rail.solid("ledger", LEDGER_GRAVITY, LEDGER_THICK, Evidence.of(SOURCE)));
-        ScrewHold hold = new ScrewStrength(ledger, hanging.gap(), hanging.dampest()).in(hanging.stud());
+    }
+
+    private ScrewHold hold(Fixing ledger) {
+        return new ScrewStrength(ledger, hanging.gap(), hanging.dampest()).in(hanging.stud());
+    }
+
+    private double used(double mass, int inEachStud) {
+        Fixing ledger = ledger(inEachStud);
+        ScrewHold hold = hold(ledger);
         double weight = mass * Force.STANDARD_GRAVITY;
         Demand rests = new Demand(
                 LoadCase.STANDING, weight, weight * LEDGER_THICK.metres() / 2, 0, 0, 0, 0, 0, 0, Demand.Side.RIGHT);
         ScrewLoads loads = new ScrewLoads(ledger, hanging.cabinet().width(), Length.ZERO);
         return loads.keepLevel() ? Hanging.worst(loads.of(rests), hold, LoadDuration.SEVEN_DAYS) : ScrewHold.USED_UP;
+    }
+
+    /** The shortest longer screws with which the ledger carries it. */
+    private List<Remedy> longerScrews() {
+        return hanging.fixing().screw().shopLengths().stream()
+                .filter(longer -> longer.compareTo(ledgerScrews) > 0)
+                .sorted()
+                .map(longer -> new Lift(hanging, aboveFloor, longer))
+                .filter(then -> then.answer().checks().stream().allMatch(Check::holds))
+                .limit(1)
+                .map(then -> new Remedy(Words.of("Use screws {} long in the ledger.", then.ledgerScrews()), then))
+                .toList();
     }
 
     /** People in words for the sizes; empty where so many have no room. */
@@ -147,7 +181,7 @@ public record Lift(Hanging hanging, Length aboveFloor) implements Question<Lift.
                         Evidence.of(SOURCE, HABITS, LiftingLimit.SOURCE, LoadDuration.SOURCE))
                 .size("weight to lift", plan.lifted())
                 .size("screws of the ledger in each stud", Amount.count(plan.inEachStud()))
-                .outcomes(List.of(Outcome.certain(plan.ledger())))
+                .outcomes(plan.checks().stream().map(Outcome::certain).toList())
                 .cautions(Caution.LOCAL_CODE, Caution.STUDS_ONLY, Caution.HIDDEN_SERVICES);
         byHand(plan)
                 .ifPresentOrElse(
@@ -160,7 +194,7 @@ public record Lift(Hanging hanging, Length aboveFloor) implements Question<Lift.
             draft.note("Take off first what comes off: {} of doors and shelves.", plan.takenOff());
         }
         draft.note("Lift it by its sides and bottom, never by the crest or a moulding.")
-                .note("Screw a straight ledger to the studs under it, level, with the same screws: it carries the empty"
+                .note("Screw a straight ledger to the studs under it, level, with such screws: it carries the empty"
                         + " cabinet while you fasten it, not its contents.")
                 .note("Order: ledger; cabinet on the ledger, somebody's hand on it; one screw high in each stud, not"
                         + " tight; shims; plumb and level; the other screws; all tight; then ledger off, shelves,"
@@ -170,6 +204,10 @@ public record Lift(Hanging hanging, Length aboveFloor) implements Question<Lift.
                         + " wall.")
                 .note("A ledger does not keep it from tipping out of the wall: never leave it before two studs are"
                         + " screwed.");
+        if (!plan.checks().stream().allMatch(Check::holds)) {
+            draft.remedies(longerScrews());
+            draft.note("Or stand it on props from the floor instead, braced so that they cannot slide.");
+        }
         if (aboveFloor.metres() + HANDS_UP > HIGHEST) {
             draft.note("So high the rule for lifting ends: stand on a firm platform, not on ladders.");
         }

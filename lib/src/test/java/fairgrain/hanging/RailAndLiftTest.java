@@ -6,7 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import fairgrain.fastener.RailRolling;
 import fairgrain.fastener.SplittingForce;
+import fairgrain.finding.Check;
 import fairgrain.finding.Finding;
+import fairgrain.finding.Missing;
+import fairgrain.finding.Remedy;
 import fairgrain.finding.Verdict;
 import fairgrain.quantity.Amount;
 import fairgrain.quantity.Length;
@@ -43,7 +46,7 @@ class RailAndLiftTest {
                 .isCloseTo(2 * hanging.answer().uses().get(0).shear().newtons(), within(1e-9));
         // 14 * 19 * sqrt(40/(1 - 40/80)) N, times 0.6/1.3/1.5
         assertThat(holds.checks().get(0).capacity()).isCloseTo(14 * 19 * Math.sqrt(80) * 0.6 / 1.3 / 1.5, within(1e-6));
-        assertThat(holds.checks()).hasSize(3);
+        assertThat(holds.checks()).hasSize(4);
         assertThat(holds.endForce().newtons())
                 .isCloseTo(
                         Math.hypot(
@@ -150,5 +153,83 @@ class RailAndLiftTest {
                 .anyMatch(size ->
                         size.what().equals("people to lift it") && size.value().equals(Amount.count(2)));
         assertThat(finding.verdict()).isEqualTo(Verdict.HOLDS);
+    }
+
+    private static Hanging between(double kg, Rail.Held held, LongGrain along, LoadCases cases) {
+        Hanging h = on(kg, 80, 40, held, OptionalDouble.of(4e6)).cases(cases);
+        return h.fixing(h.fixing().rail(h.fixing().rail().along(along)));
+    }
+
+    /** Studs at 182 and 588 mm of 764 mm between the sides, half the load and a little more on each. */
+    @Test
+    void aRailThatOnlyTheSidesHoldBendsBetweenThem() {
+        Hanging hanging = between(30, Rail.Held.ENDS, LongGrain.of(80e6, 9e6), LoadCases.ALWAYS);
+        RailStrength.Holds holds = new RailStrength(hanging).answer();
+        double v = hanging.answer().weight().newtons() / 2;
+        double t = hanging.answer().pull().newtons() / 2;
+        double arm = 0.182; // the studs stand 182 and 176 mm from the sides
+        double least = t * 0.176 / (0.080 * 0.019 * 0.019 / 6) + v * 0.176 / (0.019 * 0.080 * 0.080 / 6);
+        double most = t * arm / (0.080 * 0.019 * 0.019 / 6) + v * arm / (0.019 * 0.080 * 0.080 / 6);
+        assertThat(holds.checks().get(4).what()).startsWith("bending of the rail between the sides");
+        assertThat(holds.checks().get(4).demand()).isBetween(least, 1.1 * most);
+        assertThat(holds.checks().get(4).capacity()).isCloseTo(80e6 * 0.7368 * 0.65 * 0.9 / 2.3, within(1e3));
+        assertThat(new RailStrength(between(30, Rail.Held.ENDS, LongGrain.UNKNOWN, LoadCases.ALWAYS))
+                        .findings()
+                        .get(0)
+                        .missing())
+                .containsExactly(new Missing(
+                        "how strong a rail is in bending",
+                        "fix the rail to the top of the case along its edge, or make it of a wood whose strength is in"
+                                + " the table"));
+    }
+
+    @Test
+    void peopleWorkTheRailHarderThanItsContents() {
+        RailStrength alone = new RailStrength(on(30, 80, 40, Rail.Held.BOTH_EDGES, OptionalDouble.empty()));
+        RailStrength adult = new RailStrength(alone.hanging().cases(LoadCases.of(LoadCase.ADULT_LEANING)));
+        assertThat(alone.answer().checks())
+                .extracting(Check::what)
+                .contains("use of the rail where it is worked hardest, doors open, against all of it");
+        Check leaning = adult.answer().checks().get(4);
+        assertThat(leaning.what())
+                .isEqualTo("use of the rail where it is worked hardest, adult leaning, against all of it");
+        assertThat(leaning.demand())
+                .isGreaterThan(alone.answer().checks().get(0).demand()
+                        / alone.answer().checks().get(0).capacity());
+    }
+
+    @Test
+    void everyCureOfARailAskedAgainHolds() {
+        int cures = 0;
+        for (Rail.Held held : Rail.Held.values()) {
+            for (double kg : new double[] {20, 60, 120}) {
+                Finding finding = new RailStrength(
+                                between(kg, held, LongGrain.of(80e6, 9e6), LoadCases.of(LoadCase.ADULT_LEANING)))
+                        .findings()
+                        .get(0);
+                assertThat(finding.remedies().isEmpty() || finding.verdict() == Verdict.FAILS)
+                        .isTrue();
+                for (Remedy remedy : finding.remedies()) {
+                    cures++;
+                    assertThat(remedy.then().findings().get(0).outcomes())
+                            .as(remedy.words().sentence())
+                            .allMatch(o -> o.planned().holds());
+                }
+            }
+        }
+        assertThat(cures).isGreaterThan(3);
+    }
+
+    /** 2 in of screw through 19 mm of ledger and 12.7 mm of board reach 19 mm, where a No. 10 needs 29. */
+    @Test
+    void aLedgerWithScrewsTooShortIsMendedByLongerOnes() {
+        Hanging hanging = Hung.cabinet(10, 2, 12.7);
+        Lift lift = new Lift(hanging, Length.mm(1370), Length.inches(2));
+        Finding finding = lift.findings().get(0);
+        assertThat(finding.verdict()).isEqualTo(Verdict.FAILS);
+        assertThat(finding.remedies()).hasSize(1);
+        Remedy remedy = finding.remedies().get(0);
+        assertThat(remedy.words().sentence()).isEqualTo("Use screws {} long in the ledger.");
+        assertThat(remedy.then().findings().get(0).verdict()).isIn(Verdict.HOLDS, Verdict.CLOSE);
     }
 }

@@ -1,6 +1,6 @@
 package fairgrain.bench;
 
-import fairgrain.design.Catalog;
+import fairgrain.entry.Catalog;
 import fairgrain.finding.Reliability;
 import fairgrain.part.Setting;
 import fairgrain.place.DayMoisture;
