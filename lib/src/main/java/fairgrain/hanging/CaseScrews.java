@@ -43,6 +43,9 @@ public record CaseScrews(int count, HangingScrew screw, Length length, Length be
         Require.between("screws of the case strip", count, 2, 60, "screws");
         Fixing.LENGTH.check(length);
         BELOW_TOP.check(belowTop);
+        if (screw instanceof DeclaredAnchor) {
+            throw new IllegalArgumentException("a case strip is held by screws, not by anchors");
+        }
     }
 
     /** What is under the heads. */

@@ -28,6 +28,18 @@ final class FixingPlaces {
                             edge.metres(),
                             EdgeAndSpacing.studEdge(wood.width().metres()))));
         }
+        if (fixing.screw() instanceof DeclaredAnchor anchor && fixing.studs().size() > 1) {
+            double nearest = Double.MAX_VALUE;
+            for (int i = 1; i < fixing.studs().size(); i++) {
+                nearest = Math.min(
+                        nearest,
+                        fixing.studs().get(i).minus(fixing.studs().get(i - 1)).metres());
+            }
+            all.add(length(
+                    "least distance between anchors along the wall, against theirs",
+                    anchor.apart().metres(),
+                    nearest));
+        }
         double apart = leastApart(fixing.screw(), stud);
         fixing.rows().stream()
                 .filter(row -> row.perStud() > 1)
@@ -40,6 +52,9 @@ final class FixingPlaces {
     /** Between screws one above the other: along the grain of an upright stud, across that of blocking [m]. */
     static double leastApart(HangingScrew screw, Stud stud) {
         double d = screw.diameter().metres();
+        if (screw instanceof DeclaredAnchor anchor) {
+            return anchor.apart().metres();
+        }
         if (d >= EdgeAndSpacing.LARGE) {
             return EdgeAndSpacing.largeSpacing(d);
         }

@@ -82,6 +82,10 @@ public record Hanging(
             throw new IllegalArgumentException(
                     "declared values of a screw are taken for wood; in a steel stud the sheet decides");
         }
+        if (stud instanceof Masonry != fixing.screw() instanceof DeclaredAnchor) {
+            throw new IllegalArgumentException(
+                    "masonry takes anchors with values of their maker, and nothing else takes them");
+        }
         if (cases.people().contains(LoadCase.CHILD_ON_DOOR) && cabinet.leaves().isEmpty()) {
             throw new IllegalArgumentException("there is no door for a child to hang on");
         }
@@ -178,7 +182,9 @@ public record Hanging(
                     new Force(standing.pull(fixing.top().height().metres(), CONTACT.metres())),
                     uses,
                     Check.of(
-                            "least depth in the stud, against the depth reached",
+                            stud instanceof Masonry
+                                    ? "least depth in the wall, against the depth reached"
+                                    : "least depth in the stud, against the depth reached",
                             hold.leastDepth().metres(),
                             hold.depth().metres(),
                             Dimension.LENGTH),

@@ -42,7 +42,11 @@ final class HangingCures {
         int from = fixing.top().perStud() + (longer == null ? 1 : 0);
         for (int n = from; n <= MOST_PER_STUD; n++) {
             Words words = longer == null
-                    ? Words.of("Put {} screws in each stud.", Amount.count(n))
+                    ? Words.of(
+                            hanging.stud() instanceof Masonry
+                                    ? "Put {} anchors at each place, one above the other."
+                                    : "Put {} screws in each stud.",
+                            Amount.count(n))
                     : Words.of("Use screws {} long, {} in each stud.", longer, Amount.count(n));
             if (add(hanging.fixing(with.perStud(n)), words)) {
                 return true;

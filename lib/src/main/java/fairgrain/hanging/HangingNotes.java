@@ -47,21 +47,27 @@ final class HangingNotes {
         costs(draft);
         wall(draft);
         test(draft);
-        draft.note("This says that the screws hold in the studs. The cabinet's own joints, back and rail are not"
+        draft.note((hanging.stud() instanceof Masonry
+                        ? "This says that the anchors hold in the wall."
+                        : "This says that the screws hold in the studs.")
+                + " The cabinet's own joints, back and rail are not"
                 + " judged here.");
     }
 
     private Words studs() {
-        StringBuilder text = new StringBuilder("It catches ");
+        StringBuilder text = new StringBuilder(hanging.stud() instanceof Masonry ? "It hangs on " : "It catches ");
         List<Quantity> numbers = new ArrayList<>();
         List<Hanging.Use> uses = heavy.uses();
         for (int i = 0; i < uses.size(); i++) {
             text.append(i == 0 ? "" : i == uses.size() - 1 ? " and " : ", ");
-            text.append("a stud at {} (each screw there uses up to {})");
+            text.append(
+                    hanging.stud() instanceof Masonry
+                            ? "an anchor at {} (each there uses up to {})"
+                            : "a stud at {} (each screw there uses up to {})");
             numbers.add(uses.get(i).stud());
             numbers.add(Amount.ratio(uses.get(i).used()));
         }
-        text.append(", {} screws in each.");
+        text.append(hanging.stud() instanceof Masonry ? ", {} at each place." : ", {} screws in each.");
         numbers.add(Amount.count(hanging.fixing().inEachStud()));
         return new Words(text.toString(), numbers);
     }
@@ -87,6 +93,14 @@ final class HangingNotes {
                             + " values are divided by {}; nothing is gained for short loads. No extra factor is"
                             + " added to weights.",
                     Amount.ratio(declared.factor()));
+        } else if (hanging.fixing().screw() instanceof DeclaredAnchor anchor) {
+            draft.note(
+                    "Safety in these figures: the maker's " + anchor.given().word()
+                            + " values of the anchor are divided by {}; nothing is gained for short loads. Weak,"
+                            + " cracked or wet masonry asks for more: enter a larger factor.",
+                    Amount.ratio(anchor.factor()));
+            draft.note("The values hold only for an anchor set as its maker says: this wall, hole, depth, edges and"
+                    + " distances. In hollow masonry bore without hammering.");
         } else if (hanging.stud() instanceof SteelStud) {
             draft.note("Safety in these figures: a third of the nominal strength of the steel; nothing is gained for"
                     + " short loads. No extra factor is added to weights. Use self-drilling screws of that size.");
@@ -156,6 +170,12 @@ final class HangingNotes {
                     Amount.ratio(wood.specificGravity()),
                     Amount.ratio(Hanging.worst(loads.of(demand), better, standing.duration())));
         }
+        if (hanging.fixing().share() < 1) {
+            draft.note(
+                    "It rests on a ledger: these screws are judged for {} of the weight, as their number is to that of"
+                            + " the ledger's, and for all of the pull; in an earthquake for all of both.",
+                    Amount.ratio(hanging.fixing().share()));
+        }
         draft.note("No friction between cabinet and wall is counted, nor the squeeze of tight screws.");
         if (hanging.fixing().rows().size() > 1) {
             draft.note("The rows share the weight alike: bore the holes so that every screw fits. In slack holes the"
@@ -174,7 +194,7 @@ final class HangingNotes {
         if (hanging.fixing().screw() instanceof Screw) {
             draft.note("The pull of the head is for round heads or washers, not for countersunk ones.");
         }
-        if (!(hanging.stud() instanceof SteelStud)) {
+        if (!(hanging.stud() instanceof SteelStud) && !(hanging.stud() instanceof Masonry)) {
             draft.note("Bore the stud for every screw, within 6 mm of its centre.");
             draft.evidence(PilotHole.SOURCE);
         }
@@ -183,7 +203,7 @@ final class HangingNotes {
                     "The wood may get wetter than {} there: every figure is taken at 0.7 for it.",
                     new MoistureContent(Adjustment.DRY_UP_TO));
         }
-        if (HangingWords.maybeCables(hold.point())) {
+        if (HangingWords.maybeCables(hold.point()) && !(hanging.stud() instanceof Masonry)) {
             draft.note(
                     "The points reach {} into the studs, deeper than cables are kept from: make sure that none run"
                             + " there.",

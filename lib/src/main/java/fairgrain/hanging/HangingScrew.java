@@ -4,8 +4,8 @@ import fairgrain.finding.Evidence;
 import fairgrain.quantity.Length;
 import java.util.List;
 
-/** A screw that may hang a cabinet: one of the table, or one with values of its maker. */
-public sealed interface HangingScrew permits Screw, DeclaredScrew {
+/** A screw that may hang a cabinet: one of the table, or one with values of its maker; or an anchor in masonry. */
+public sealed interface HangingScrew permits Screw, DeclaredScrew, DeclaredAnchor {
     String name();
 
     /** Nominal. */

@@ -20,12 +20,19 @@ final class HangingSizes {
                     "row " + (i + 1) + " of screws above the lower edge",
                     rows.get(i).height());
         }
+        String place = hanging.stud() instanceof Masonry ? "anchor " : "stud ";
         int number = 0;
         for (Length stud : fixing.studs()) {
             number++;
-            draft.size("stud " + number + " from the left end", stud);
+            draft.size(place + number + " from the left end", stud);
         }
         if (hanging.stud() instanceof SteelStud) {
+            return;
+        }
+        if (fixing.screw() instanceof DeclaredAnchor anchor) {
+            draft.size("anchors reach into the wall itself at least", anchor.embedment())
+                    .size("anchors at least so far apart", hanging.in().rule().up(anchor.apart()))
+                    .size("washer under each head at least", anchor.washer());
             return;
         }
         if (fixing.screw() instanceof Screw screw) {

@@ -30,6 +30,7 @@ import java.util.List;
 /** What {@link Hanging} says to a maker. */
 final class HangingWords {
     static final String QUESTION = "do these screws hold in these studs";
+    static final String IN_MASONRY = "do these anchors hold in this wall";
 
     private final Hanging hanging;
     private final Fixing fixing;
@@ -49,7 +50,7 @@ final class HangingWords {
                 .orElseThrow();
         Finding.Draft draft = Finding.about(
                         hanging.part(),
-                        QUESTION,
+                        stud instanceof Masonry ? IN_MASONRY : QUESTION,
                         Words.of(
                                 "With heavy contents it weighs {} and pulls away from the wall with {} at the screws;"
                                     + " the hardest worked screw, at {} from the left end, carries {} along the wall"
@@ -94,6 +95,9 @@ final class HangingWords {
                     "whether so thin a steel stud bends or crushes, and stays in its track",
                     "screw into wood blocking or a plywood backing fixed between or across the studs, and enter that"));
         }
+        if (fixing.screw() instanceof DeclaredAnchor anchor && stud instanceof Masonry wall) {
+            ScrewMissing.anchor(all, anchor, wall, hanging);
+        }
         ScrewMissing.declared(all, fixing.screw(), stud, hanging.gap());
         return all;
     }
@@ -123,6 +127,9 @@ final class HangingWords {
         }
         if (fixing.screw() instanceof DeclaredScrew) {
             return all;
+        }
+        if (fixing.screw() instanceof DeclaredAnchor) {
+            return all.and(HeadPullThrough.SOURCE, CombinedLoad.STRAIGHT_LINE_SOURCE);
         }
         all = all.and(YieldLimit.SOURCE, YieldLimit.GAP_SOURCE, HeadPullThrough.SOURCE);
         if (stud instanceof SteelStud) {

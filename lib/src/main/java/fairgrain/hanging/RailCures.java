@@ -67,7 +67,7 @@ final class RailCures {
             List<Row> rows = new ArrayList<>(hanging.fixing().rows());
             rows.set(0, new Row(new Length(top.height().metres() - drop), top.perStud(), top.apart()));
             Fixing f = hanging.fixing();
-            Fixing then = new Fixing(f.screw(), f.length(), rows, f.studs(), from.depth(deep, up));
+            Fixing then = new Fixing(f.screw(), f.length(), rows, f.studs(), from.depth(deep, up), f.share());
             if (add(hanging.fixing(then), also.map(words::and).orElse(words))) {
                 return true;
             }

@@ -112,7 +112,7 @@ record ScrewHold(
             return sideways;
         }
         return axial == withdrawal
-                ? "its thread pulls out of the stud"
+                ? axial == steel ? "it pulls out of the wall, by its maker's value" : "its thread pulls out of the stud"
                 : axial == head ? "its head pulls through the rail" : "the screw itself tears";
     }
 

@@ -16,6 +16,7 @@ final class ScrewLayout {
     private final double width;
     private final double contact;
     private final double rolling;
+    private final double share;
     private final double[] x;
     private final double[] y;
     private final boolean oneStud;
@@ -38,13 +39,15 @@ final class ScrewLayout {
      * @param width of the cabinet [m]
      * @param contact height of the lower contact with the wall [m]
      * @param rolling times as hard as the case alone pulls the screws of a rail that rolls [-]
+     * @param share part of the weight that they carry, except in an earthquake, when they carry all of it [-]
      */
-    ScrewLayout(double[] x, double[] y, double width, double contact, double rolling) {
+    ScrewLayout(double[] x, double[] y, double width, double contact, double rolling, double share) {
         this.x = x.clone();
         this.y = y.clone();
         this.width = width;
         this.contact = contact;
         this.rolling = rolling;
+        this.share = share;
         oneStud = Arrays.stream(x).distinct().count() == 1;
         level = x.length > 0 && ScrewGroup.polar(x, y) > 0;
         double[] heights = Arrays.stream(y).distinct().toArray();
@@ -93,9 +96,14 @@ final class ScrewLayout {
             }
         }
         for (int i = 0; i < x.length; i++) {
-            all.add(new ScrewLoads.OnScrew(x[i], y[i], shears[i].size(), rolling * pull[i]));
+            all.add(new ScrewLoads.OnScrew(x[i], y[i], shareOf(demand) * shears[i].size(), rolling * pull[i]));
         }
         return all;
+    }
+
+    /** Part of the weight that the screws carry in this case [-]. */
+    double shareOf(Demand demand) {
+        return demand.level() > 0 ? 1 : share;
     }
 
     /** Pull on each screw if the screws of a row shared alike [N]. */

@@ -56,10 +56,11 @@ final class ScrewLoads {
             x[i] = studs[stud[i]];
             y[i] = heights[i % inEachStud];
         }
-        layout = new ScrewLayout(x, y, width, contact, rolling);
+        layout = new ScrewLayout(x, y, width, contact, rolling, fixing.share());
         for (int gone = 0; gone < n; gone++) {
             if (!neighbourTried(gone)) {
-                oneLess.add(new ScrewLayout(without(x, gone), without(y, gone), width, contact, rolling));
+                oneLess.add(
+                        new ScrewLayout(without(x, gone), without(y, gone), width, contact, rolling, fixing.share()));
             }
         }
         if (studs.length > 1) {
@@ -135,7 +136,7 @@ final class ScrewLoads {
         double up = demand.even() * share.even()
                 + demand.evenTurning() * share.leaning()
                 + demand.point() * point(demand, share);
-        return Math.hypot(up / inEachStud, demand.level() / x.length);
+        return Math.hypot(layout.shareOf(demand) * up / inEachStud, demand.level() / x.length);
     }
 
     /** Part of the pull on a stud; a stud that would be pushed has none. */

@@ -14,12 +14,36 @@ final class ScrewMissing {
             all.add(new Missing(
                     "when a head pulls through " + rail.name(),
                     "use a rail of solid wood or plywood, or put a strip of wood under the heads"));
-        } else if (screw instanceof Screw known
+        } else if (!(screw instanceof DeclaredScrew)
                 && !HeadPullThrough.isInStatedRange(
-                        known.head().metres(), rail.thickness().metres())) {
+                        screw instanceof DeclaredAnchor anchor
+                                ? Math.min(
+                                        DeclaredAnchor.WIDEST_COUNTED,
+                                        anchor.washer().metres())
+                                : ((Screw) screw).head().metres(),
+                        rail.thickness().metres())) {
             all.add(new Missing(
                     "whether the heads pull through a rail so thin or so thick",
                     "use a rail from 5/16 to 1 1/2 in (8 to 38 mm) thick under round heads or washers"));
+        }
+    }
+
+    /** Of an anchor in such a wall. */
+    static void anchor(List<Missing> all, DeclaredAnchor anchor, Masonry wall, Hanging hanging) {
+        if (anchor.in() != wall.kind()) {
+            all.add(new Missing(
+                    "what the anchor holds in " + wall.name(),
+                    "its values are for " + anchor.in().word() + ": ask its maker for values in " + wall.name()));
+        }
+        if (hanging.gap().compareTo(anchor.acrossGap()) > 0) {
+            all.add(new Missing(
+                    "what the anchor holds sideways across what lies between rail and wall",
+                    "ask its maker for a value across such a gap, or cut the lining away under the rail"));
+        }
+        if (hanging.cases().earthquake().isPresent()) {
+            all.add(new Missing(
+                    "whether the anchor holds in cracked walls in an earthquake",
+                    "have a licensed professional choose the anchors"));
         }
     }
 

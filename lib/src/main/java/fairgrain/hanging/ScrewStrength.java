@@ -49,6 +49,9 @@ final class ScrewStrength {
         if (fixing.screw() instanceof DeclaredScrew declared) {
             return declared(declared, stud);
         }
+        if (fixing.screw() instanceof DeclaredAnchor anchor) {
+            return anchored(anchor);
+        }
         Screw screw = (Screw) fixing.screw();
         if (stud instanceof SteelStud steel) {
             return inSteel(screw, steel);
@@ -196,6 +199,34 @@ final class ScrewStrength {
                 head,
                 Math.min(thread, head),
                 "as its maker says",
+                true,
+                true,
+                0,
+                0,
+                1);
+    }
+
+    /** The wall by the maker's values; the rail by its bearing, straight on the bolt, and by the washer. */
+    private ScrewHold anchored(DeclaredAnchor anchor) {
+        Length depth = new Length(Math.max(0, length() - rail() - gap));
+        if (depth.metres() <= 0) {
+            return ScrewHold.nothing(depth, depth, anchor.embedment());
+        }
+        double d = anchor.diameter().metres();
+        double bearing = lateral(d * rail() * railBearing(d) / ReductionTerm.divisor(d, d, ACROSS, YieldMode.IS), 1);
+        double shear = anchor.shear().newtons() / anchor.factor();
+        double pull = anchor.tension().newtons() / anchor.factor();
+        double sideways = Math.min(shear, bearing);
+        return new ScrewHold(
+                depth,
+                depth,
+                anchor.embedment(),
+                sideways,
+                sideways,
+                pull,
+                head(Math.min(DeclaredAnchor.WIDEST_COUNTED, anchor.washer().metres())),
+                pull,
+                bearing < shear ? YieldMode.IS.words() : "as its maker says",
                 true,
                 true,
                 0,

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /** What the screws go into behind the lining. Never the lining itself. */
-public sealed interface Stud permits WoodStud, SteelStud, Backing {
+public sealed interface Stud permits WoodStud, SteelStud, Backing, Masonry {
     /** The columns of {@code data/framing.csv}, in order. */
     List<String> COLUMNS = List.of(
             "id",

@@ -1,0 +1,236 @@
+package fairgrain.hanging;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import fairgrain.finding.Finding;
+import fairgrain.finding.Missing;
+import fairgrain.finding.Remedy;
+import fairgrain.finding.Verdict;
+import fairgrain.quantity.Force;
+import fairgrain.quantity.Length;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Anchors in masonry and hangers on the case, by what their makers declare. */
+class DeclaredHoldsTest {
+    private static DeclaredAnchor anchor(
+            double tension, double shear, DeclaredScrew.Given given, boolean plastic, Masonry.Kind in) {
+        return new DeclaredAnchor(
+                "anchor",
+                Length.mm(8),
+                Length.mm(20),
+                new Force(tension),
+                new Force(shear),
+                given,
+                plastic,
+                DeclaredAnchor.divisor(given, plastic),
+                in,
+                Length.mm(50),
+                Length.mm(80),
+                Length.mm(15));
+    }
+
+    private static Hanging anchored(double kg, DeclaredAnchor anchor, double lengthMm, double gapMm) {
+        Hanging like = Hung.cabinet(kg, 1, gapMm);
+        Fixing fixing =
+                new Fixing(anchor, Length.mm(lengthMm), new Row(Length.mm(720), 1), Hung.at(150, 400, 650), Hung.RAIL);
+        return new Hanging(
+                "cabinet",
+                like.hung(),
+                like.cabinet(),
+                fixing,
+                new Masonry(Masonry.Kind.SOLID),
+                like.layers(),
+                LoadCases.ALWAYS,
+                Optional.empty(),
+                List.of(),
+                Hung.IN);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "ULTIMATE, false, 4",
+        "ULTIMATE, true, 7",
+        "ALLOWABLE, false, 1",
+        "ALLOWABLE, true, 1",
+        "CHARACTERISTIC, true, 3.15"
+    })
+    void aValueIsDividedByWhatItIs(DeclaredScrew.Given given, boolean plastic, double divisor) {
+        assertThat(DeclaredAnchor.divisor(given, plastic)).isCloseTo(divisor, within(1e-12));
+        ScrewHold hold = anchored(20, anchor(4000, 3000, given, plastic, Masonry.Kind.SOLID), 90, 12)
+                .hold();
+        assertThat(hold.withdrawal()).isCloseTo(4000 / divisor, within(1e-9));
+        // the rail bears on the bolt: 8 mm by 19 mm of wood of 0.42, across its grain, over 5
+        double bearing = 0.9 * 0.008 * 0.019 * 212.0e6 * Math.pow(0.42, 1.45) / Math.sqrt(8) / 5;
+        assertThat(hold.lateral()).isCloseTo(Math.min(3000 / divisor, bearing), within(0.01 * bearing));
+        assertThat(hold.gain(fairgrain.fastener.LoadDuration.TEN_MINUTES)).isEqualTo(1);
+    }
+
+    @Test
+    void weightAndPullOfAnAnchorAreAddedStraight() {
+        ScrewHold hold = anchored(
+                        20, anchor(2000, 400, DeclaredScrew.Given.ALLOWABLE, false, Masonry.Kind.SOLID), 90, 0)
+                .hold();
+        double pull = Math.min(2000, hold.head());
+        assertThat(hold.used(100, 200)).isCloseTo(100 / 400.0 + 200 / pull, within(1e-9));
+    }
+
+    @Test
+    void anAnchoredCaseIsJudgedAndWhatIsNotDeclaredIsNot() {
+        DeclaredAnchor good = anchor(2000, 2000, DeclaredScrew.Given.ALLOWABLE, false, Masonry.Kind.SOLID);
+        Finding holds = anchored(10, good, 90, 12).findings().get(0);
+        assertThat(holds.verdict()).isIn(Verdict.HOLDS, Verdict.CLOSE);
+        assertThat(holds.sizes()).anyMatch(s -> s.what().equals("anchor 3 from the left end"));
+        assertThat(holds.notes()).noneMatch(n -> n.sentence().contains("stud"));
+        assertThat(anchored(20, good, 90, 20).findings().get(0).missing())
+                .containsExactly(new Missing(
+                        "what the anchor holds sideways across what lies between rail and wall",
+                        "ask its maker for a value across such a gap, or cut the lining away under the rail"));
+        DeclaredAnchor concrete = anchor(2000, 2000, DeclaredScrew.Given.ALLOWABLE, false, Masonry.Kind.CONCRETE);
+        assertThat(anchored(20, concrete, 90, 12).findings().get(0).missing())
+                .containsExactly(new Missing(
+                        "what the anchor holds in solid masonry",
+                        "its values are for concrete: ask its maker for values in solid masonry"));
+        Hanging shaken = anchored(5, good, 90, 12).cases(new LoadCases(List.of(), 1.5, OptionalDouble.of(0.2)));
+        assertThat(shaken.findings().get(0).verdict()).isEqualTo(Verdict.NOT_JUDGED);
+        // 60 mm less 19 and 12 reach 29 mm of the 50 that are asked for
+        assertThat(anchored(20, good, 60, 12).findings().get(0).verdict()).isEqualTo(Verdict.FAILS);
+        assertThat(anchored(400, good, 90, 12).findings().get(0).verdict()).isEqualTo(Verdict.FAILS);
+    }
+
+    @Test
+    void masonryAndScrewsAreNotMixedUp() {
+        Hanging wood = Hung.cabinet(20, 2, 0);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> wood.stud(new Masonry(Masonry.Kind.HOLLOW)))
+                .withMessage("masonry takes anchors with values of their maker, and nothing else takes them");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new DeclaredAnchor(
+                        "plug",
+                        Length.mm(8),
+                        Length.mm(20),
+                        new Force(1000),
+                        new Force(1000),
+                        DeclaredScrew.Given.ULTIMATE,
+                        true,
+                        4,
+                        Masonry.Kind.SOLID,
+                        Length.mm(50),
+                        Length.mm(80),
+                        Length.ZERO))
+                .withMessage("the factor of ultimate values of such an anchor must be at least 7.0, but was 4.0");
+    }
+
+    private static Hangers hangers(double down, Optional<Force> out) {
+        return new Hangers(
+                "keyhole plates",
+                Hung.at(100, 700),
+                Length.mm(700),
+                new Force(down),
+                out,
+                DeclaredScrew.Given.ULTIMATE,
+                4);
+    }
+
+    /** Two hangers of a level load carry half each, weight and pull, added straight. */
+    @Test
+    void hangersShareTheWeightAndThePull() {
+        Hanging hanging = Hung.cabinet(20, 2, 0);
+        HangerHold hold = new HangerHold(hanging, hangers(2000, Optional.of(new Force(1000))));
+        Hanging.Held held = hanging.answer();
+        double pull = held.pull().newtons() * 0.700 / 0.680; // the hangers sit 20 mm lower than the screws
+        assertThat(hold.answer().checks().get(0).demand())
+                .isCloseTo(held.weight().newtons() / 2 / 500 + pull / 2 / 250, within(1e-6));
+    }
+
+    @Test
+    void aHangerWithoutADeclaredPullIsNotJudgedAndTheLastOneCannotHoldAlone() {
+        HangerHold unknown = new HangerHold(Hung.cabinet(2, 2, 0), hangers(20_000, Optional.empty()));
+        assertThat(unknown.findings().get(0).missing())
+                .containsExactly(new Missing(
+                        "what a hanger holds against a pull away from the wall", "ask its maker and enter 'out'"));
+        // with one of two gone, nothing keeps the case level
+        assertThat(unknown.answer().checks())
+                .filteredOn(c -> c.what().contains("one hanger gone"))
+                .hasSize(1)
+                .noneMatch(c -> c.holds());
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> hangers(2000, Optional.empty()).at(Hung.at(100)))
+                .withMessage("a case hangs on two hangers at least, side by side");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new HangerHold(
+                        Hung.cabinet(2, 2, 0), hangers(2000, Optional.empty()).at(Hung.at(100, 900))))
+                .withMessage("every hanger must sit on the case, between its ends");
+    }
+
+    private static Ledger ledger(int perStud, LongGrain along) {
+        Rail strip = new Rail(
+                "a ledger",
+                Rail.Kind.SOLID,
+                0.45,
+                Length.mm(19),
+                Optional.of(Length.mm(70)),
+                Optional.of(Length.mm(40)),
+                Rail.Held.BOTH_EDGES,
+                OptionalDouble.empty(),
+                along,
+                Hung.ANY);
+        return new Ledger(strip, perStud, Length.inches(3));
+    }
+
+    /** All of the weight on the outer edge: T = V 19/40. */
+    @Test
+    void aLedgerCarriesAllOfTheWeightOnItsOuterEdge() {
+        Hanging hanging = Hung.cabinet(20, 2, 0);
+        LedgerHold.Held held = new LedgerHold(hanging, ledger(2, LongGrain.of(80e6, 9e6))).answer();
+        double v = hanging.answer().weight().newtons();
+        assertThat(held.weight().newtons()).isCloseTo(v, within(1e-9));
+        assertThat(held.pull().newtons()).isCloseTo(v * 19 / 40, within(1e-9));
+        // 406 mm from stud to stud; past the last one 200 mm: v a²/2 is as much as v L²/8 nearly
+        double w = v / 0.8;
+        assertThat(held.checks().get(1).what())
+                .isEqualTo("bending of the ledger from stud to stud, standing, against what is allowed");
+        assertThat(held.checks().get(1).demand())
+                .isCloseTo(w * 0.406 * 0.406 / 8 / (0.019 * 0.070 * 0.070 / 6), within(1.0));
+    }
+
+    @Test
+    void aLedgerOfUnknownStrengthIsNotJudgedAndOneTooWeakIsMended() {
+        assertThat(new LedgerHold(Hung.cabinet(5, 2, 0), ledger(2, LongGrain.UNKNOWN))
+                        .findings()
+                        .get(0)
+                        .missing())
+                .containsExactly(new Missing(
+                        "how strong the ledger is in bending",
+                        "make it of a solid wood whose strength is in the table"));
+        Finding weak = new LedgerHold(Hung.cabinet(60, 2, 12.7), ledger(1, LongGrain.of(80e6, 9e6)))
+                .findings()
+                .get(0);
+        assertThat(weak.verdict()).isEqualTo(Verdict.FAILS);
+        assertThat(weak.remedies()).hasSize(1);
+        Remedy remedy = weak.remedies().get(0);
+        assertThat(remedy.then().findings().get(0).verdict()).isIn(Verdict.HOLDS, Verdict.CLOSE);
+    }
+
+    @Property(tries = 50)
+    void besideALedgerTheScrewsAboveCarryTheirShareAndAllOfThePull(@ForAll @DoubleRange(min = 5, max = 100) double kg) {
+        Hanging alone = Hung.cabinet(kg, 2, 12.7);
+        Hanging beside = alone.fixing(alone.fixing().beside(ledger(2, LongGrain.UNKNOWN)));
+        for (int i = 0; i < 2; i++) {
+            Hanging.Use one = alone.answer().uses().get(i);
+            Hanging.Use two = beside.answer().uses().get(i);
+            assertThat(two.shear().newtons()).isCloseTo(one.shear().newtons() / 2, within(1e-9));
+            assertThat(two.pull().newtons()).isEqualTo(one.pull().newtons());
+            assertThat(two.used()).isLessThan(one.used());
+        }
+    }
+}
