@@ -7,11 +7,16 @@ import fairgrain.finding.Evidence;
 import fairgrain.finding.Missing;
 import fairgrain.finding.Question;
 import fairgrain.finding.Unasked;
+import fairgrain.hanging.BevelledPair;
+import fairgrain.hanging.BevelledRails;
 import fairgrain.hanging.Cabinet;
 import fairgrain.hanging.Fixing;
+import fairgrain.hanging.HangerHold;
 import fairgrain.hanging.Hanging;
 import fairgrain.hanging.HangingScrew;
 import fairgrain.hanging.Layer;
+import fairgrain.hanging.Ledger;
+import fairgrain.hanging.LedgerHold;
 import fairgrain.hanging.Lift;
 import fairgrain.hanging.LoadCase;
 import fairgrain.hanging.LoadCases;
@@ -43,6 +48,7 @@ import java.util.Optional;
  * @param cases people and earthquake, if asked for
  * @param warmest how warm the wood gets
  * @param aboveFloor the lower edge, once it hangs
+ * @param by what else than screws through a rail holds it
  */
 public record Wall(
         Optional<Stud> stud,
@@ -58,7 +64,8 @@ public record Wall(
         ShelfLoad topLoad,
         LoadCases cases,
         Optional<Temperature> warmest,
-        Length aboveFloor)
+        Length aboveFloor,
+        HungBy by)
         implements Part {
     private static final double HOTTEST = 38 + 273.15 + 0.01; // K, 100 F and a hair
     private static final Length LEAST_HEIGHT = Hanging.CONTACT.times(3);
@@ -147,12 +154,26 @@ public record Wall(
                 behind.flatMap(Behind::carries),
                 hardware.open(),
                 design.setting());
-        List<Question<?>> all = new ArrayList<>(List.of(hanging));
-        if (fixing.rail().depth().isPresent()) {
-            all.add(new RailStrength(hanging));
-        }
+        List<Question<?>> all = new ArrayList<>(held(hanging));
         all.add(new Lift(hanging, aboveFloor));
         return List.copyOf(all);
+    }
+
+    private List<Question<?>> held(Hanging hanging) {
+        Optional<BevelledPair> pair = by.bevelled().flatMap(HungBy.Bevelled::pair);
+        if (pair.isPresent()) {
+            return List.of(new BevelledRails(hanging, pair.get()));
+        }
+        Optional<Ledger> ledger = by.ledger().flatMap(said -> said.ledger(screwLength.orElseThrow()));
+        Hanging beside = ledger.map(under -> hanging.fixing(hanging.fixing().beside(under)))
+                .orElse(hanging);
+        List<Question<?>> all = new ArrayList<>(List.of(beside));
+        if (hanging.fixing().rail().depth().isPresent()) {
+            all.add(new RailStrength(beside));
+        }
+        ledger.ifPresent(under -> all.add(new LedgerHold(beside, under)));
+        by.hangers().ifPresent(hangers -> all.add(new HangerHold(hanging, hangers)));
+        return all;
     }
 
     private List<Length> caught(Cabinet cabinet) {
@@ -162,15 +183,16 @@ public record Wall(
 
     private List<Missing> missing(Optional<Cabinet> cabinet, WallHardware hardware) {
         List<Missing> all = new ArrayList<>();
+        boolean masonry = into.masonry().isPresent();
         need(all, cabinet.isPresent(), "the case that hangs", "enter 'case' with its sizes");
         need(
                 all,
-                stud.isPresent() || into == ScrewsInto.BACKING,
+                stud.isPresent() || into == ScrewsInto.BACKING || masonry,
                 "what the studs are",
                 "read the stamp on a stud, or enter 'stud: unknown softwood'");
         need(
                 all,
-                places.said(),
+                places.said() || masonry,
                 "where two studs or more stand",
                 "find the studs, prove each by a pilot hole, and enter their places from the left end of the case as"
                         + " 'studs at'");
@@ -180,7 +202,21 @@ public record Wall(
                 "what lies between rail and stud",
                 "bore a pilot hole, feel with a bent wire where the wood begins, and enter the depth as 'wall board'"
                         + " (0 if nothing)");
-        need(all, screw.isPresent(), "which screws", "enter 'screw', such as No. 10 wood screw or 1/4 in lag screw");
+        need(
+                all,
+                places.said() || !masonry,
+                "where the anchors sit",
+                "enter their places from the left end of the case as 'anchors at'");
+        need(
+                all,
+                screw.isPresent() || !masonry,
+                "which anchors, and what their maker declares",
+                "enter 'anchor' with its maker's values for such a wall");
+        need(
+                all,
+                screw.isPresent() || masonry,
+                "which screws",
+                "enter 'screw', such as No. 10 wood screw or 1/4 in lag screw");
         need(all, screwLength.isPresent(), "how long the screws are", "measure one and enter 'screw length'");
         need(all, rows.perStud().isPresent(), "how many screws go into each stud", "enter 'screws in each stud'");
         need(
@@ -225,11 +261,46 @@ public record Wall(
                 "the door that a child hangs on",
                 "enter 'doors', or take 'child on a door' away");
         hardware.unfit(all);
+        unfitOthers(all, cabinet, hardware.rail().orElseThrow(), studs);
         need(
                 all,
                 warmest.isEmpty() || warmest.get().kelvin() <= HOTTEST,
                 "what screws hold in wood warmer than 100 F (38 C)",
                 "hang it where it stays cooler");
+    }
+
+    /** Bevelled strips, a ledger or hangers that cannot be judged as they were said. */
+    private void unfitOthers(List<Missing> all, Cabinet cabinet, Rail strip, int studs) {
+        by.bevelled().ifPresent(said -> {
+            need(
+                    all,
+                    rows.all().size() == 1,
+                    "which row of screws holds the wall strip",
+                    "enter one row of screws with bevelled rails");
+            need(all, studs > 1, "where the wall strip catches a second stud", "shift the case, or add blocking");
+            Optional<BevelledPair> pair = said.pair();
+            need(
+                    all,
+                    pair.isPresent(),
+                    "how dense the wood of the case is behind the strip",
+                    "choose a wood whose density and its basis are in the table");
+            pair.flatMap(each -> each.unfit(strip))
+                    .ifPresent(why -> all.add(
+                            new Missing("strips whose bevel and screws have room: " + why, "make the strips deeper")));
+        });
+        by.ledger()
+                .ifPresent(said -> need(
+                        all,
+                        said.ledger(screwLength.orElseThrow()).isPresent(),
+                        "how dense the wood of the ledger is",
+                        "choose a wood whose density and its basis are in the table"));
+        by.hangers()
+                .ifPresent(hangers -> need(
+                        all,
+                        hangers.at().get(hangers.at().size() - 1).compareTo(cabinet.width()) <= 0
+                                && hangers.height().compareTo(LEAST_HEIGHT) >= 0,
+                        "hangers on the case, well above its lower edge",
+                        "enter their places from the left end of the case, and their height above its lower edge"));
     }
 
     static void need(List<Missing> all, boolean there, String what, String todo) {

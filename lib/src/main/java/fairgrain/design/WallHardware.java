@@ -5,9 +5,11 @@ import fairgrain.finding.Citation;
 import fairgrain.finding.Evidence;
 import fairgrain.finding.Missing;
 import fairgrain.hanging.Backing;
+import fairgrain.hanging.DeclaredAnchor;
 import fairgrain.hanging.DeclaredScrew;
 import fairgrain.hanging.HangingScrew;
 import fairgrain.hanging.LongGrain;
+import fairgrain.hanging.Masonry;
 import fairgrain.hanging.Rail;
 import fairgrain.hanging.SteelStud;
 import fairgrain.hanging.Stud;
@@ -16,6 +18,7 @@ import fairgrain.material.SheetGood;
 import fairgrain.material.SpecificGravity;
 import fairgrain.material.Strength;
 import fairgrain.material.Wood;
+import fairgrain.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,40 +37,42 @@ final class WallHardware {
 
     /** Empty if it was not said, or if the density of its wood is not known. */
     Optional<Rail> rail() {
-        if (wall.rail().isEmpty()) {
-            return Optional.empty();
-        }
-        Wall.RailSaid said = wall.rail().get();
-        SheetGood sheet = said.material().sheet();
+        return wall.rail()
+                .flatMap(said -> wood(said.material(), said.thickness(), said.depth(), said.screwsUp(), said.held()));
+    }
+
+    /** Wood under heads or around threads; empty if its density is not known. */
+    static Optional<Rail> wood(
+            Material material, Length thickness, Optional<Length> depth, Optional<Length> screwsUp, Rail.Held held) {
+        SheetGood sheet = material.sheet();
         if (sheet != null) {
             boolean plywood = sheet.kind().contains("plywood");
             return Optional.of(new Rail(
                     sheet.name(),
                     plywood ? Rail.Kind.PLYWOOD : Rail.Kind.BOARD,
                     Backing.PLYWOOD_GRAVITY,
-                    said.thickness(),
-                    said.depth(),
-                    said.screwsUp(),
-                    said.held(),
+                    thickness,
+                    depth,
+                    screwsUp,
+                    held,
                     OptionalDouble.empty(),
                     Evidence.of(PLYWOOD, Wall.ITEMS)));
         }
-        Wood wood = said.material().solid();
+        Wood wood = material.solid();
         SpecificGravity gravity = wood.gravity();
         if (gravity == null || gravity.ovenDry().isEmpty()) {
             return Optional.empty();
         }
         Strength strength = wood.strength();
-        Double across = strength == null ? null : strength.tensionPerpendicular();
         return Optional.of(new Rail(
                 wood.name(),
                 Rail.Kind.SOLID,
                 gravity.ovenDry().getAsDouble(),
-                said.thickness(),
-                said.depth(),
-                said.screwsUp(),
-                said.held(),
-                optional(across),
+                thickness,
+                depth,
+                screwsUp,
+                held,
+                strength == null ? OptionalDouble.empty() : optional(strength.tensionPerpendicular()),
                 strength == null
                         ? LongGrain.UNKNOWN
                         : new LongGrain(optional(strength.rupture()), optional(strength.shearParallel())),
@@ -91,6 +96,8 @@ final class WallHardware {
                 wall.behind()
                         .map(b -> new Backing(
                                 "plywood backing", Backing.PLYWOOD_GRAVITY, b.thickness(), Evidence.of(PLYWOOD)));
+            case CONCRETE, SOLID_MASONRY, HOLLOW_MASONRY ->
+                wall.into().masonry().map(Masonry::new);
         };
     }
 
@@ -99,7 +106,7 @@ final class WallHardware {
         HangingScrew screw = wall.screw().orElseThrow();
         Wall.need(
                 all,
-                wall.into() == ScrewsInto.STUDS || wall.behind().isPresent(),
+                !wall.into().behindTheLining() || wall.behind().isPresent(),
                 "the blocking or backing that the screws go into",
                 "enter 'backing' with its thickness and height");
         Wall.need(
@@ -114,6 +121,11 @@ final class WallHardware {
                         || wall.behind().stream().noneMatch(b -> b.thickness().toMm() < 20),
                 "blocking thick enough for screws",
                 "have blocking of 1 1/2 in (38 mm) put in, or enter a plywood backing");
+        Wall.need(
+                all,
+                wall.into().masonry().isPresent() == screw instanceof DeclaredAnchor,
+                "what holds in such a wall",
+                "enter 'anchor' with its maker's values for masonry, 'screw' for wood and steel");
         boolean steel = wall.into() == ScrewsInto.STUDS
                 && wall.stud().filter(SteelStud.class::isInstance).isPresent();
         Wall.need(
@@ -133,7 +145,7 @@ final class WallHardware {
         List<Missing> all = new ArrayList<>();
         Wall.need(
                 all,
-                wall.into() == ScrewsInto.STUDS
+                !wall.into().behindTheLining()
                         || wall.behind().flatMap(Wall.Behind::carries).isPresent(),
                 "what the blocking or backing itself may carry",
                 "ask whoever put it in how it is fixed to the studs, and enter 'carries'");

@@ -76,6 +76,7 @@ public final class DesignForm extends Form<Design> {
         entered("shelf pins", new PinsUnderForm(catalog), "pins under shelves of the same piece");
         box = block("case", new CaseForm(catalog), "sides, top, bottom and back")
                 .optional();
+        parts("tied back", new TiedForm(catalog), "free-standing pieces that are tied back to the wall");
         Kind<List<Entered>> wall = new WallForm(catalog).to(List::of);
         parts.add(field("wall", wall, "how the case hangs").orElse(List.of()));
     }

@@ -1,5 +1,6 @@
 package fairgrain.entry;
 
+import fairgrain.design.HungBy;
 import fairgrain.design.Material;
 import fairgrain.design.ScrewsInto;
 import fairgrain.design.Wall;
@@ -12,7 +13,9 @@ import fairgrain.form.Form;
 import fairgrain.form.Kind;
 import fairgrain.form.Kinds;
 import fairgrain.hanging.Backing;
+import fairgrain.hanging.DeclaredAnchor;
 import fairgrain.hanging.Fixing;
+import fairgrain.hanging.Hangers;
 import fairgrain.hanging.HangingScrew;
 import fairgrain.hanging.Layer;
 import fairgrain.hanging.Lift;
@@ -48,6 +51,8 @@ final class WallForm extends Form<Entered> {
     private final Field<Optional<Stud>> stud;
     private final Field<List<Length>> studs =
             list("studs at", Kinds.length(PLACE), "centres of the studs, from the left end of the case");
+    private final Field<List<Length>> anchorsAt =
+            list("anchors at", Kinds.length(PLACE), "in masonry: places of the anchors, from the left end of the case");
     private final Field<Optional<Length>> firstStud = length(
                     "first stud at", PLACE, "centre of the leftmost stud behind the case, from its left end")
             .example("8 in")
@@ -57,13 +62,15 @@ final class WallForm extends Form<Entered> {
             .example("16 in")
             .optional();
     private final Field<ScrewsInto> into = field(
-                    "screws go into", new IntoKind(), "studs, blocking or a plywood backing")
+                    "screws go into", new IntoKind(), "studs, blocking, a plywood backing, or a kind of masonry")
             .orElse(ScrewsInto.STUDS);
     private final Field<Optional<Wall.Behind>> behind = block(
                     "backing", new BehindForm(), "the blocking or backing that they go into")
             .optional();
     private final Field<Optional<List<Layer>>> layers;
     private final Field<Optional<HangingScrew>> screw;
+    private final Field<Optional<DeclaredAnchor>> anchor =
+            block("anchor", new AnchorForm(), "in masonry, in place of a screw").optional();
     private final Field<Optional<Length>> screwLength = length("screw length", Fixing.LENGTH, "from under the head")
             .example("3 in")
             .optional();
@@ -81,6 +88,11 @@ final class WallForm extends Form<Entered> {
     private final Field<List<Row>> moreRows =
             list("more rows", new RowForm(), "further rows, such as one at the bottom");
     private final Field<Optional<Wall.RailSaid>> rail;
+    private final Field<Optional<HungBy.Bevelled>> bevelled;
+    private final Field<Optional<HungBy.LedgerSaid>> ledger;
+    private final Field<Optional<Hangers>> hangers = block(
+                    "hangers", new HangersForm(), "plates, hooks or brackets on the case, which hook on the rail")
+            .optional();
     private final Field<Function<ShelfForm.Sized, ShelfLoad>> bottom;
     private final Field<Function<ShelfForm.Sized, ShelfLoad>> top;
     private final Field<List<LoadCase>> people = list(
@@ -119,6 +131,13 @@ final class WallForm extends Form<Entered> {
                 .optional();
         rail = block("rail", new RailForm(catalog), "the wood under the screw heads")
                 .optional();
+        bevelled = block(
+                        "bevelled rails",
+                        new BevelledForm(catalog),
+                        "two bevelled strips; the one on the wall is the rail, its screws those of the wall")
+                .optional();
+        ledger = block("ledger", new LedgerForm(catalog), "a strip that stays under the case, which rests on it")
+                .optional();
         Kind<Function<ShelfForm.Sized, ShelfLoad>> nothing =
                 Kinds.wordOr("nothing", sized -> NOTHING, new LoadKind(catalog));
         bottom = field("on the bottom", nothing, "what stands on the bottom of the case")
@@ -139,6 +158,23 @@ final class WallForm extends Form<Entered> {
         if (e.get(firstStud).isPresent() != e.get(studsEvery).isPresent()) {
             throw new IllegalArgumentException("'first stud at' and 'studs every' go together");
         }
+        if (e.get(screw).isPresent() && e.get(anchor).isPresent()) {
+            throw new IllegalArgumentException("say what holds it to the wall once: by 'screw' or by 'anchor'");
+        }
+        boolean masonry = e.get(into).masonry().isPresent();
+        if (!masonry && (e.get(anchor).isPresent() || !e.get(anchorsAt).isEmpty())) {
+            throw new IllegalArgumentException(
+                    "'anchor' and 'anchors at' go with masonry: enter 'screws go into' as concrete, solid masonry or"
+                            + " hollow masonry");
+        }
+        if (masonry && (!e.get(studs).isEmpty() || e.get(firstStud).isPresent())) {
+            throw new IllegalArgumentException("masonry has no studs: enter 'anchors at'");
+        }
+        if (e.get(bevelled).isPresent()
+                && (e.get(ledger).isPresent() || e.get(hangers).isPresent())) {
+            throw new IllegalArgumentException(
+                    "bevelled rails are judged alone: leave 'ledger' and 'hangers' away beside them");
+        }
         return (setting, box) -> wall(
                 e,
                 box.map(b -> new ShelfForm.Sized(b.width().minus(b.thickness().times(2)), b.depth()))
@@ -147,15 +183,20 @@ final class WallForm extends Form<Entered> {
     }
 
     private Wall wall(Entries e, ShelfForm.Sized inside, ShelfForm.Sized outside) {
+        boolean masonry = e.get(into).masonry().isPresent();
         return new Wall(
                 e.get(stud),
-                new Wall.Places(e.get(studs), e.get(firstStud), e.get(studsEvery)),
+                new Wall.Places(masonry ? e.get(anchorsAt) : e.get(studs), e.get(firstStud), e.get(studsEvery)),
                 e.get(into),
                 e.get(behind),
                 e.get(layers),
-                e.get(screw),
+                e.get(anchor).<HangingScrew>map(each -> each).or(() -> e.get(screw)),
                 e.get(screwLength),
-                new Wall.Rows(e.get(perStud), e.get(height), e.get(apart), e.get(moreRows)),
+                new Wall.Rows(
+                        masonry ? e.get(perStud).or(() -> Optional.of(1)) : e.get(perStud),
+                        e.get(height),
+                        e.get(apart),
+                        e.get(moreRows)),
                 e.get(rail),
                 e.get(bottom).apply(inside),
                 e.get(top).apply(outside),
@@ -166,7 +207,8 @@ final class WallForm extends Form<Entered> {
                                 .map(each -> OptionalDouble.of(each.si()))
                                 .orElse(OptionalDouble.empty())),
                 e.get(warmest),
-                e.get(aboveFloor));
+                e.get(aboveFloor),
+                new HungBy(e.get(bevelled), e.get(ledger), e.get(hangers)));
     }
 
     private static final class RailForm extends Form<Wall.RailSaid> {
