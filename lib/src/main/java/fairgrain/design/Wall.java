@@ -155,7 +155,7 @@ public record Wall(
                 hardware.open(),
                 design.setting());
         List<Question<?>> all = new ArrayList<>(held(hanging));
-        all.add(new Lift(hanging, aboveFloor));
+        all.add(by.bevelled().isPresent() ? Lift.overARail(hanging, aboveFloor) : new Lift(hanging, aboveFloor));
         return List.copyOf(all);
     }
 

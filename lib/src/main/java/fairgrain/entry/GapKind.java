@@ -6,15 +6,16 @@ import fairgrain.form.Kinds;
 import fairgrain.form.Node;
 import fairgrain.form.Reading;
 import fairgrain.hanging.Hanging;
+import fairgrain.hanging.Layer;
 import fairgrain.hanging.WallLining;
-import fairgrain.quantity.Length;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** What lies between rail and stud: a thickness, or a lining by name, which counts as thick as it comes. */
-final class GapKind implements Kind<Length> {
-    private final Kind<Length> measured = Kinds.length(Hanging.GAP);
+final class GapKind implements Kind<Layer> {
+    private final Kind<Layer> measured =
+            Kinds.length(Hanging.GAP).to(thickness -> new Layer("what lies between", thickness));
     private final Kind<WallLining> named;
 
     GapKind(Catalog catalog) {
@@ -22,12 +23,12 @@ final class GapKind implements Kind<Length> {
     }
 
     @Override
-    public @Nullable Length read(Node node, Reading in) {
+    public @Nullable Layer read(Node node, Reading in) {
         if (node instanceof Node.Scalar scalar && scalar.text().matches("\\s*[\\d¼½¾⅛⅜⅝⅞].*")) {
             return measured.read(node, in);
         }
         WallLining lining = named.read(node, in);
-        return lining == null ? null : lining.most();
+        return lining == null ? null : new Layer(lining.name(), lining.most());
     }
 
     @Override

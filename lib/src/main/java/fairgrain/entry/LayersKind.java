@@ -18,7 +18,7 @@ final class LayersKind implements Kind<List<Layer>> {
     private final Kind<List<Layer>> kind;
 
     LayersKind(Catalog catalog) {
-        Kind<Layer> plain = new GapKind(catalog).to(thickness -> new Layer("what lies between", thickness));
+        Kind<Layer> plain = new GapKind(catalog);
         kind = Kinds.either(plain.to(List::of), Kinds.list(Kinds.either(plain, new LayerForm())))
                 .to(LayersKind::checked);
     }

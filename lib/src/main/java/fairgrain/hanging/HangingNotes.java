@@ -15,6 +15,7 @@ import fairgrain.quantity.MoistureContent;
 import fairgrain.quantity.Quantity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** What else {@link Hanging} has to tell: the strength of a screw, the safety in the figures, what each assumption costs. */
 final class HangingNotes {
@@ -191,6 +192,7 @@ final class HangingNotes {
 
     private void wall(Finding.Draft draft) {
         draft.note("It is taken that the lower edge bears on the wall all along; shim it where the wall is hollow.");
+        linings(draft);
         if (hanging.fixing().screw() instanceof Screw) {
             draft.note("The pull of the head is for round heads or washers, not for countersunk ones.");
         }
@@ -209,6 +211,25 @@ final class HangingNotes {
                             + " there.",
                     hold.point());
         }
+    }
+
+    /** Linings that break when they are bored. */
+    private void linings(Finding.Draft draft) {
+        if (lined("plaster")) {
+            draft.note("Old plaster breaks off its laths when it is hammered or drawn on: bore it, do not punch it, and"
+                    + " pack behind the rail where it sounds hollow.");
+        }
+        if (lined("tile")) {
+            draft.note(
+                    "Bore tile with a bit for tile, without hammering, and wider than the screw: a screw that bears on"
+                            + " the tile cracks it. Shim the lower edge where the tiles end.");
+        }
+    }
+
+    private boolean lined(String word) {
+        return hanging.layers().stream()
+                .anyMatch(layer -> layer.name().toLowerCase(Locale.ROOT).contains(word)
+                        && !layer.name().toLowerCase(Locale.ROOT).contains("plasterboard"));
     }
 
     /** A published test of hung cabinets, against a strength of its own: information only. */

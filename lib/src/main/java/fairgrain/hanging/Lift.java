@@ -20,6 +20,7 @@ import fairgrain.quantity.Force;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.Limits;
 import fairgrain.quantity.Mass;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 
@@ -29,8 +30,10 @@ import java.util.OptionalInt;
  * @param hanging the cabinet and its screws, which are used for the ledger too
  * @param aboveFloor its lower edge, once it hangs
  * @param ledgerScrews how long the screws of the ledger are
+ * @param hooked it is lifted over a bevelled rail, and needs no ledger
  */
-public record Lift(Hanging hanging, Length aboveFloor, Length ledgerScrews) implements Question<Lift.Plan> {
+public record Lift(Hanging hanging, Length aboveFloor, Length ledgerScrews, boolean hooked)
+        implements Question<Lift.Plan> {
     public static final Limits ABOVE_FLOOR = new Limits("lower edge above the floor", 0, 3, "m");
 
     public static final Citation SOURCE =
@@ -48,6 +51,7 @@ public record Lift(Hanging hanging, Length aboveFloor, Length ledgerScrews) impl
     private static final double FROM = 0.75; // m, height of a bench
     private static final double HIGHEST = 1.75; // m, of the equation
     private static final double FARTHEST = 0.63; // m, of the equation
+    private static final Length DRIVER = Length.mm(40); // half the chuck of a driver and a hand; judgement
     private static final int FEWEST = 2;
     private static final int HANDS_ENOUGH = 3;
 
@@ -61,7 +65,12 @@ public record Lift(Hanging hanging, Length aboveFloor, Length ledgerScrews) impl
 
     /** With the same screws in the ledger. */
     public Lift(Hanging hanging, Length aboveFloor) {
-        this(hanging, aboveFloor, hanging.fixing().length());
+        this(hanging, aboveFloor, hanging.fixing().length(), false);
+    }
+
+    /** Over a bevelled rail, without a ledger. */
+    public static Lift overARail(Hanging hanging, Length aboveFloor) {
+        return new Lift(hanging, aboveFloor, hanging.fixing().length(), true);
     }
 
     /**
@@ -72,15 +81,12 @@ public record Lift(Hanging hanging, Length aboveFloor, Length ledgerScrews) impl
      * @param forOne what one person should lift up there
      * @param people how many, each within that
      * @param inEachStud screws of the ledger
-     * @param ledger use of its hardest worked screw against one
-     * @param deepEnough least depth of its screws in the stud against theirs
+     * @param checks what each lifts if it is hooked over a rail; else the use of the hardest worked screw of the ledger, and its depth
      */
-    public record Plan(
-            Mass lifted, Mass takenOff, Mass forOne, int people, int inEachStud, Check ledger, Check deepEnough)
+    public record Plan(Mass lifted, Mass takenOff, Mass forOne, int people, int inEachStud, List<Check> checks)
             implements Answer {
-        @Override
-        public List<Check> checks() {
-            return List.of(ledger, deepEnough);
+        public Plan {
+            checks = List.copyOf(checks);
         }
     }
 
@@ -108,22 +114,27 @@ public record Lift(Hanging hanging, Length aboveFloor, Length ledgerScrews) impl
         for (int n = MOST_PER_STUD; n >= 1 && used(lifted, n) <= 1; n--) {
             inEachStud = n;
         }
-        Plan plan = new Plan(
-                new Mass(lifted),
-                new Mass(off),
-                new Mass(one),
-                people,
-                inEachStud,
-                Check.of(
-                        "use of the hardest worked screw of the ledger, against all of it",
-                        used(lifted, inEachStud),
-                        1,
-                        Dimension.RATIO),
-                Check.of(
-                        "least depth of the ledger's screws in the stud, against the depth reached",
-                        hold(ledger(inEachStud)).leastDepth().metres(),
-                        hold(ledger(inEachStud)).depth().metres(),
-                        Dimension.LENGTH));
+        List<Check> checks = new ArrayList<>();
+        if (hooked) {
+            checks.add(Check.of(
+                    "weight for each of so many, against what one should lift there",
+                    lifted / people,
+                    one,
+                    Dimension.MASS));
+        } else {
+            checks.add(Check.of(
+                    "use of the hardest worked screw of the ledger, against all of it",
+                    used(lifted, inEachStud),
+                    1,
+                    Dimension.RATIO));
+            ScrewHold hold = hold(ledger(inEachStud));
+            checks.add(Check.of(
+                    "least depth of the ledger's screws in the stud, against the depth reached",
+                    hold.leastDepth().metres(),
+                    hold.depth().metres(),
+                    Dimension.LENGTH));
+        }
+        Plan plan = new Plan(new Mass(lifted), new Mass(off), new Mass(one), people, inEachStud, checks);
         return draw -> plan;
     }
 
@@ -150,12 +161,38 @@ public record Lift(Hanging hanging, Length aboveFloor, Length ledgerScrews) impl
         return loads.keepLevel() ? Hanging.worst(loads.of(rests), hold, LoadDuration.SEVEN_DAYS) : ScrewHold.USED_UP;
     }
 
+    private void onALedger(Finding.Draft draft) {
+        draft.note((hanging.stud() instanceof Masonry
+                                ? "Fix a straight ledger to the wall under it, level, with such anchors"
+                                : "Screw a straight ledger to the studs under it, level, with such screws")
+                        + ": it carries the empty cabinet while you fasten it, not its contents.")
+                .note("Order: ledger; cabinet on the ledger, somebody's hand on it; one screw high in each stud, not"
+                        + " tight; shims; plumb and level; the other screws; all tight; then ledger off, shelves,"
+                        + " doors.")
+                .note("Put a shim that is solid wood behind every screw where the wall is hollow: a screw that draws"
+                        + " the rail into a hollow bends it and racks the case. A shim counts as a layer of the"
+                        + " wall.")
+                .note("A ledger does not keep it from tipping out of the wall: never leave it before it is held in two"
+                        + " places.")
+                .note(
+                        "Leave {} free inside around each screw for the driver, straight in from the front; shelves and"
+                                + " dividers go in afterwards.",
+                        DRIVER);
+        double inside = hanging.cabinet().side().metres() + DRIVER.metres();
+        double width = hanging.cabinet().width().metres();
+        for (Length stud : hanging.fixing().studs()) {
+            if (stud.metres() < inside || stud.metres() > width - inside) {
+                draft.note("The screws at {} from the left end sit so near a side that they want a long bit.", stud);
+            }
+        }
+    }
+
     /** The shortest longer screws with which the ledger carries it. */
     private List<Remedy> longerScrews() {
         return hanging.fixing().screw().shopLengths().stream()
                 .filter(longer -> longer.compareTo(ledgerScrews) > 0)
                 .sorted()
-                .map(longer -> new Lift(hanging, aboveFloor, longer))
+                .map(longer -> new Lift(hanging, aboveFloor, longer, false))
                 .filter(then -> then.answer().checks().stream().allMatch(Check::holds))
                 .limit(1)
                 .map(then -> new Remedy(Words.of("Use screws {} long in the ledger.", then.ledgerScrews()), then))
@@ -180,9 +217,11 @@ public record Lift(Hanging hanging, Length aboveFloor, Length ledgerScrews) impl
                                 plan.forOne()),
                         Evidence.of(SOURCE, HABITS, LiftingLimit.SOURCE, LoadDuration.SOURCE))
                 .size("weight to lift", plan.lifted())
-                .size("screws of the ledger in each stud", Amount.count(plan.inEachStud()))
                 .outcomes(plan.checks().stream().map(Outcome::certain).toList())
                 .cautions(Caution.LOCAL_CODE, Caution.STUDS_ONLY, Caution.HIDDEN_SERVICES);
+        if (!hooked) {
+            draft.size("screws of the ledger in each stud", Amount.count(plan.inEachStud()));
+        }
         byHand(plan)
                 .ifPresentOrElse(
                         people -> draft.size("people to lift it", Amount.count(people)),
@@ -193,20 +232,17 @@ public record Lift(Hanging hanging, Length aboveFloor, Length ledgerScrews) impl
         if (plan.takenOff().kilograms() > 0) {
             draft.note("Take off first what comes off: {} of doors and shelves.", plan.takenOff());
         }
-        draft.note("Lift it by its sides and bottom, never by the crest or a moulding.")
-                .note("Screw a straight ledger to the studs under it, level, with such screws: it carries the empty"
-                        + " cabinet while you fasten it, not its contents.")
-                .note("Order: ledger; cabinet on the ledger, somebody's hand on it; one screw high in each stud, not"
-                        + " tight; shims; plumb and level; the other screws; all tight; then ledger off, shelves,"
-                        + " doors.")
-                .note("Put a shim that is solid wood behind every screw where the wall is hollow: a screw that draws"
-                        + " the rail into a hollow bends it and racks the case. A shim counts as a layer of the"
-                        + " wall.")
-                .note("A ledger does not keep it from tipping out of the wall: never leave it before two studs are"
-                        + " screwed.");
+        draft.note("Lift it by its sides and bottom, never by the crest or a moulding.");
+        if (hooked) {
+            draft.note("Order: the strip on the wall, level, all its screws; the spacer on the case; lift it over the"
+                    + " strip and let both ends down at once, fingers out of the bevel; lift stop; then shelves,"
+                    + " doors.");
+        } else {
+            onALedger(draft);
+        }
         if (!plan.checks().stream().allMatch(Check::holds)) {
-            draft.remedies(longerScrews());
-            draft.note("Or stand it on props from the floor instead, braced so that they cannot slide.");
+            draft.remedies(longerScrews())
+                    .note("Or stand it on props from the floor instead, braced so that they cannot slide.");
         }
         if (aboveFloor.metres() + HANDS_UP > HIGHEST) {
             draft.note("So high the rule for lifting ends: stand on a firm platform, not on ladders.");

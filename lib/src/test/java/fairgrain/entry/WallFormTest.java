@@ -276,4 +276,45 @@ class WallFormTest {
         assertThat(problem("rail", in("wood", "yellow-poplar", "thickness", "3/4", "screws above its lower edge", "2")))
                 .contains("the screws must sit within the depth of the rail: enter 'depth'");
     }
+
+    @Test
+    void aLiningKeepsItsNameAndOldPlasterAndTileAreBoredWithCare() {
+        assertThat(hanging("wall board", "tile on board").layers().get(0).name())
+                .isEqualTo("tile on board");
+        assertThat(finding("wall board", "tile on board").notes())
+                .anyMatch(note -> note.sentence().startsWith("Bore tile with a bit for tile"));
+        assertThat(finding("wall board", "plaster on wood lath").notes())
+                .anyMatch(note -> note.sentence().startsWith("Old plaster breaks off its laths"));
+        assertThat(finding().notes())
+                .noneMatch(note -> note.sentence().startsWith("Old plaster"))
+                .noneMatch(note -> note.sentence().startsWith("Bore tile"));
+    }
+
+    /** Each length in the other unit, and both mixed in one design. */
+    @Test
+    void unitsMixedInOneDesignGiveTheSameAnswer() {
+        Finding inches = finding();
+        Finding mixed = finding(
+                "studs at",
+                List.of("203.2 mm", "24 in"),
+                "wall board",
+                "12.7 mm",
+                "rail",
+                in("wood", "yellow-poplar", "thickness", "19.05 mm", "depth", "3 1/2 in", "held", "both edges"),
+                "screw length",
+                "76.2 mm",
+                "screws above lower edge",
+                "685.8 mm",
+                "on the bottom",
+                "9.0718474 kg");
+        assertThat(mixed.verdict()).isEqualTo(inches.verdict());
+        for (int i = 0; i < inches.outcomes().size(); i++) {
+            assertThat(mixed.outcomes().get(i).planned().demand())
+                    .as(inches.outcomes().get(i).planned().what())
+                    .isCloseTo(
+                            inches.outcomes().get(i).planned().demand(),
+                            within(1e-9
+                                    * (1 + inches.outcomes().get(i).planned().demand())));
+        }
+    }
 }

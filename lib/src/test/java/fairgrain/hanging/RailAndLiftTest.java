@@ -146,7 +146,7 @@ class RailAndLiftTest {
         assertThat(plan.takenOff().kilograms()).isCloseTo(8.8, within(1e-9));
         assertThat(plan.forOne().kilograms() * plan.people()).isGreaterThanOrEqualTo(20);
         assertThat(plan.people()).isEqualTo(2);
-        assertThat(plan.ledger().holds()).isTrue();
+        assertThat(plan.checks()).hasSize(2).allMatch(Check::holds);
         Finding finding = lift.findings().get(0);
         assertThat(finding.notes()).anyMatch(note -> note.sentence().contains("never by the crest"));
         assertThat(finding.sizes())
@@ -224,12 +224,27 @@ class RailAndLiftTest {
     @Test
     void aLedgerWithScrewsTooShortIsMendedByLongerOnes() {
         Hanging hanging = Hung.cabinet(10, 2, 12.7);
-        Lift lift = new Lift(hanging, Length.mm(1370), Length.inches(2));
+        Lift lift = new Lift(hanging, Length.mm(1370), Length.inches(2), false);
         Finding finding = lift.findings().get(0);
         assertThat(finding.verdict()).isEqualTo(Verdict.FAILS);
         assertThat(finding.remedies()).hasSize(1);
         Remedy remedy = finding.remedies().get(0);
         assertThat(remedy.words().sentence()).isEqualTo("Use screws {} long in the ledger.");
         assertThat(remedy.then().findings().get(0).verdict()).isIn(Verdict.HOLDS, Verdict.CLOSE);
+    }
+
+    @Test
+    void aCaseThatIsHookedOverARailNeedsNoLedger() {
+        Finding hooked = Lift.overARail(Hung.cabinet(10, 2, 12.7), Length.mm(1370))
+                .findings()
+                .get(0);
+        assertThat(hooked.outcomes()).hasSize(1);
+        assertThat(hooked.notes()).noneMatch(note -> note.sentence().contains("ledger"));
+        assertThat(hooked.sizes()).noneMatch(size -> size.what().contains("ledger"));
+        Hanging near = Hung.cabinet(10, new Row(Length.mm(720), 2), 12.7, Hung.at(50, 606));
+        assertThat(new Lift(near, Length.mm(1370)).findings().get(0).notes())
+                .filteredOn(note -> note.sentence().contains("want a long bit"))
+                .extracting(note -> note.numbers().get(0))
+                .containsExactly(Length.mm(50));
     }
 }

@@ -174,4 +174,61 @@ class SharingTest {
                 .singleElement()
                 .satisfies(at -> assertThat(at.toInches()).isCloseTo(15, within(1e-9)));
     }
+
+    /** Overhangs by the general beam against the closed form of two equal spans. */
+    @Property(tries = 100)
+    void overhangsAtBothEndsAreThoseOfTheClosedForm(
+            @ForAll @DoubleRange(min = 0.3, max = 0.8) double span,
+            @ForAll @DoubleRange(min = 0, max = 0.4) double over) {
+        double width = 2 * span + 2 * over;
+        double[] parts = LimberRail.even(new double[] {over, over + span, over + 2 * span}, width, 0, width);
+        double end = (3 * span / 8 + over + 0.75 * over * over / span) / width;
+        assertThat(parts[0]).isCloseTo(end, within(1e-9));
+        assertThat(parts[2]).isCloseTo(end, within(1e-9));
+        assertThat(parts[1]).isCloseTo(1 - 2 * end, within(1e-9));
+        if (over == 0) {
+            assertThat(parts[1]).isCloseTo(0.625, within(1e-9));
+        }
+    }
+
+    /** An overhang at one end only: 0.625 in place of 0.75 there. */
+    @Property(tries = 100)
+    void anOverhangAtOneEndIsThatOfTheClosedForm(
+            @ForAll @DoubleRange(min = 0.3, max = 0.8) double span,
+            @ForAll @DoubleRange(min = 0, max = 0.4) double over) {
+        double width = 2 * span + over;
+        double[] parts = LimberRail.even(new double[] {over, over + span, width}, width, 0, width);
+        assertThat(parts[0]).isCloseTo((3 * span / 8 + over + 0.625 * over * over / span) / width, within(1e-9));
+    }
+
+    /** Screws one above the other at known heights, in one row or two, under any case: one more in each stud never hurts. */
+    @Property(tries = 100)
+    void anotherScrewAtAKnownHeightInAStudAlreadyUsedNeverRaisesTheUse(
+            @ForAll @IntRange(min = 1, max = 5) int perStud,
+            @ForAll @DoubleRange(min = 30, max = 60) double apart,
+            @ForAll @DoubleRange(min = 5, max = 120) double kg,
+            @ForAll boolean secondRow,
+            @ForAll boolean lag) {
+        Hanging once = row(perStud, apart, kg, secondRow, lag);
+        Hanging more = row(perStud + 1, apart, kg, secondRow, lag);
+        assertThat(Hung.used(more)).isLessThanOrEqualTo(Hung.used(once) * (1 + 1e-9));
+        for (int i = 0; i < once.answer().others().size(); i++) {
+            assertThat(more.answer().others().get(i).demand())
+                    .as(once.answer().others().get(i).what())
+                    .isLessThanOrEqualTo(once.answer().others().get(i).demand() * (1 + 1e-9));
+        }
+    }
+
+    private static Hanging row(int perStud, double apart, double kg, boolean secondRow, boolean lag) {
+        Hanging h = Hung.cabinet(
+                        kg,
+                        new Row(Length.mm(600), perStud, Optional.of(Length.mm(apart))),
+                        12.7,
+                        Hung.at(150, 400, 650))
+                .cases(LoadCases.of(LoadCase.CHILD_CLIMBING, LoadCase.ADULT_LEANING));
+        Fixing f = h.fixing();
+        Fixing with = new Fixing(
+                Hung.screw(lag ? "lag-screw-1-4" : "wood-screw-10"), f.length(), f.rows(), f.studs(), f.rail());
+        return h.fixing(secondRow ? with.with(new Row(Length.mm(45), 1)) : with);
+    }
 }
