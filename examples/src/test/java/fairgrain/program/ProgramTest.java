@@ -238,7 +238,9 @@ class ProgramTest {
         "mountain-spice-cupboard.yaml",
         "coast-display-shelf.yaml",
         "one-door.yaml",
-        "weekend-cabin-cupboard.yaml"
+        "weekend-cabin-cupboard.yaml",
+        "hallway-cupboard-on-strips.yaml",
+        "brick-cellar-cupboard.yaml"
     })
     void everySampleDesignIsReadAndJudged(String name) {
         Ran ran = run("", "review", DESIGNS.resolve(name).toString());
@@ -282,9 +284,9 @@ class ProgramTest {
         Ran ran = run("", "woods", "plum", "--woods", own.toString());
         assertThat(ran.exit).isEqualTo(Exit.WRONG);
         assertThat(ran.err.replace(own.toString(), "own.csv")).isEqualTo("""
-                own.csv:2: tangential_shrinkage_percent must be a number such as 12.3, but was 'eight'
-                Nothing was reckoned: mend the table of your own, and run it again.
-                """);
+            own.csv:2: tangential_shrinkage_percent must be a number such as 12.3, but was 'eight'
+            Nothing was reckoned: mend the table of your own, and run it again.
+            """);
         Ran gone =
                 run("", "woods", "plum", "--woods", folder.resolve("none.csv").toString());
         assertThat(gone.exit).isEqualTo(Exit.WRONG);

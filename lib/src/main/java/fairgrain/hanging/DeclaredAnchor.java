@@ -6,6 +6,7 @@ import fairgrain.finding.Evidence;
 import fairgrain.quantity.Force;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.Limits;
+import fairgrain.quantity.Unit;
 import java.util.List;
 
 /**
@@ -52,6 +53,15 @@ public record DeclaredAnchor(
     public static final Limits APART = new Limits("distance between anchors", 0.01, 1, "m");
     public static final Limits FACTOR = new Limits("divisor of the anchor's values", 1, 20, "(a ratio)");
 
+    /** Wood on concrete: 7500 psi; a bolt of mild steel: 45 000 psi. */
+    public static final Citation BOLT =
+            Citation.of("nds2018", "bearing of concrete and bending yield of mild bolts", Basis.MEMORY);
+
+    static final double CONCRETE_BEARING = Unit.PSI.toSi(7500);
+    static final double MILD_STEEL = Unit.PSI.toSi(45_000);
+    /** Of the thread, as part of the diameter; judgement. */
+    static final double ROOT = 0.8;
+
     /** The rule of heads that pull through wood ends at half an inch. [m] */
     static final double WIDEST_COUNTED = 0.0127;
 
@@ -91,6 +101,6 @@ public record DeclaredAnchor(
 
     @Override
     public Evidence evidence() {
-        return Evidence.of(SOURCE, MEAN, FACTORS);
+        return Evidence.of(SOURCE, MEAN, FACTORS, BOLT);
     }
 }

@@ -27,7 +27,12 @@ final class HangingCures {
         moreInEachStud(fixing, null);
         secondRow();
         if (hanging.gap().metres() > 0) {
-            add(hanging.layers(List.of()), Words.of("Let the rail in so that it lies straight on the studs."));
+            add(
+                    hanging.layers(List.of()),
+                    Words.of(
+                            hanging.stud() instanceof Masonry
+                                    ? "Cut the lining away under the rail, so that it lies on the wall."
+                                    : "Let the rail in so that it lies straight on the studs."));
         }
         for (Length length : fixing.screw().shopLengths()) {
             if (length.compareTo(fixing.length()) > 0 && moreInEachStud(fixing.length(length), length)) {

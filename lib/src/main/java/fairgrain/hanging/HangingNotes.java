@@ -74,16 +74,22 @@ final class HangingNotes {
     }
 
     private Words strength() {
+        boolean anchored = hanging.stud() instanceof Masonry;
         Words one = Words.of(
-                "One screw may carry {} along the wall for good (it would yield so: " + hold.sideways()
-                        + "); its thread may carry {} in pull, its head {}.",
+                anchored
+                        ? "One anchor may carry {} along the wall for good (first: " + hold.sideways()
+                                + "); the wall holds {} in pull, the rail under the washer {}."
+                        : "One screw may carry {} along the wall for good (it would yield so: " + hold.sideways()
+                                + "); its thread may carry {} in pull, its head {}.",
                 new Force(hold.lateral()),
                 new Force(hold.withdrawal()),
                 new Force(hold.head()));
         return hold.ungapped() <= hold.lateral()
                 ? one
                 : one.and(Words.of(
-                        "Were the rail straight on the stud, it would be {} along the wall.",
+                        anchored
+                                ? "Were the rail straight on the wall, it would be {} along it."
+                                : "Were the rail straight on the stud, it would be {} along the wall.",
                         new Force(hold.ungapped())));
     }
 
@@ -151,8 +157,11 @@ final class HangingNotes {
         LoadCase standing = LoadCase.STANDING;
         if (hold.ungapped() > hold.lateral() && worst.used() < ScrewHold.USED_UP) {
             draft.note(
-                    "The {} between rail and stud leave {} of the lateral value; a rail let in or packed out solid on"
-                            + " the studs wins the rest back, and the use would be {}.",
+                    hanging.stud() instanceof Masonry
+                            ? "The {} between rail and wall leave {} of the lateral value; with the lining cut away the"
+                                    + " use would be {}."
+                            : "The {} between rail and stud leave {} of the lateral value; a rail let in or packed out"
+                                    + " solid on the studs wins the rest back, and the use would be {}.",
                     hanging.gap(),
                     Amount.ratio(hold.lateral() / hold.ungapped()),
                     Amount.ratio(Hanging.worst(loads.of(demand), hold.straightOnTheStud(), standing.duration())));

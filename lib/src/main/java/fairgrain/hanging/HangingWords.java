@@ -129,7 +129,11 @@ final class HangingWords {
             return all;
         }
         if (fixing.screw() instanceof DeclaredAnchor) {
-            return all.and(HeadPullThrough.SOURCE, CombinedLoad.STRAIGHT_LINE_SOURCE);
+            return all.and(
+                    YieldLimit.SOURCE,
+                    YieldLimit.GAP_SOURCE,
+                    HeadPullThrough.SOURCE,
+                    CombinedLoad.STRAIGHT_LINE_SOURCE);
         }
         all = all.and(YieldLimit.SOURCE, YieldLimit.GAP_SOURCE, HeadPullThrough.SOURCE);
         if (stud instanceof SteelStud) {

@@ -206,27 +206,38 @@ final class ScrewStrength {
                 1);
     }
 
-    /** The wall by the maker's values; the rail by its bearing, straight on the bolt, and by the washer. */
+    /**
+     * The wall by the maker's values; the rail by the yield modes of a mild bolt held in concrete, its thread in the joint, and by
+     * the washer.
+     */
     private ScrewHold anchored(DeclaredAnchor anchor) {
         Length depth = new Length(Math.max(0, length() - rail() - gap));
         if (depth.metres() <= 0) {
             return ScrewHold.nothing(depth, depth, anchor.embedment());
         }
         double d = anchor.diameter().metres();
-        double bearing = lateral(d * rail() * railBearing(d) / ReductionTerm.divisor(d, d, ACROSS, YieldMode.IS), 1);
+        DowelConnection connection = new DowelConnection(
+                depth.metres(),
+                rail(),
+                DeclaredAnchor.CONCRETE_BEARING,
+                railBearing(d),
+                DeclaredAnchor.ROOT * d,
+                DeclaredAnchor.MILD_STEEL);
+        ModeLoads gapped = YieldLimit.reference(connection, gap, d, ACROSS);
+        double wood = lateral(gapped.least(), 1);
+        double touching = lateral(YieldLimit.reference(connection, 0, d, ACROSS).least(), 1);
         double shear = anchor.shear().newtons() / anchor.factor();
         double pull = anchor.tension().newtons() / anchor.factor();
-        double sideways = Math.min(shear, bearing);
         return new ScrewHold(
                 depth,
                 depth,
                 anchor.embedment(),
-                sideways,
-                sideways,
+                Math.min(shear, wood),
+                Math.min(shear, touching),
                 pull,
                 head(Math.min(DeclaredAnchor.WIDEST_COUNTED, anchor.washer().metres())),
                 pull,
-                bearing < shear ? YieldMode.IS.words() : "as its maker says",
+                wood < shear ? gapped.governing().words() : "the wall gives way, by its maker's value",
                 true,
                 true,
                 0,
