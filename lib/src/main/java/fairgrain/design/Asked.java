@@ -4,10 +4,25 @@ import fairgrain.finding.Answer;
 import fairgrain.finding.Finding;
 import fairgrain.finding.Question;
 import java.util.List;
+import java.util.Optional;
 
-/** A question with its answer in numbers and in words, and where it is acted on. */
-public record Asked<A extends Answer>(Workplace where, Question<A> question, A answer, List<Finding> findings) {
-    static <A extends Answer> Asked<A> of(Workplace where, Question<A> question) {
-        return new Asked<>(where, question, question.answer(), question.findings());
+/** A question with its answer in numbers and in words, and the part that asks it of itself. */
+public record Asked<A extends Answer>(Part by, Question<A> question, A answer, List<Finding> findings) {
+    public Asked {
+        findings = List.copyOf(findings);
+    }
+
+    static <A extends Answer> Asked<A> of(Part by, Question<A> question) {
+        return new Asked<>(by, question, question.answer(), question.findings());
+    }
+
+    /** Where the answer is acted on. */
+    public Workplace where() {
+        return by.where();
+    }
+
+    /** Where it stands on the way of a load; empty if it carries nothing. */
+    public Optional<Carries> carries() {
+        return by.carries(question);
     }
 }

@@ -23,7 +23,12 @@ public record Box(
     /** Sides, top and bottom [kg]. */
     public double carcassMass() {
         double perDepth = depth.metres() * thickness.metres() * material.density();
-        return 2 * height.metres() * perDepth + 2 * width.metres() * perDepth;
+        return 2 * height.metres() * perDepth + 2 * inside().metres() * perDepth;
+    }
+
+    /** From side to side. */
+    public Length inside() {
+        return width.minus(thickness.times(2));
     }
 
     public double backMass() {
@@ -38,7 +43,7 @@ public record Box(
                         "top and bottom",
                         2,
                         material,
-                        width.minus(thickness.times(2)),
+                        inside(),
                         depth,
                         thickness,
                         "between the sides; what their joints need comes on top"),

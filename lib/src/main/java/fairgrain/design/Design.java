@@ -7,6 +7,7 @@ import fairgrain.part.Response;
 import fairgrain.part.Setting;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * A piece and its parts.
@@ -24,6 +25,11 @@ public record Design(String name, Setting setting, List<Part> parts, Optional<Bo
     /** Its parts of one kind, such as {@code Shelf.class}. */
     public <P extends Part> List<P> parts(Class<P> kind) {
         return parts.stream().filter(kind::isInstance).map(kind::cast).toList();
+    }
+
+    /** The same with other parts in place of its own. */
+    Design parts(UnaryOperator<Part> instead) {
+        return new Design(name, setting, parts.stream().map(instead).toList(), box, taken);
     }
 
     /** The setting of a board of this design, with the year that it lives through itself: thick wood feels less of the room's. */

@@ -56,6 +56,11 @@ public record GlassShelves(
     }
 
     @Override
+    public GlassShelves loaded(double times) {
+        return new GlassShelves(name, count, glass, thickness, span, depth, rest, use.times(times), cut, missing);
+    }
+
+    @Override
     public double mass() {
         int plies = glass.map(Glass::plies).orElse(1);
         double length = span.metres() + rest.map(r -> r.bearing().metres()).orElse(LIES_ON);

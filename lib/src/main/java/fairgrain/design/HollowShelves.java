@@ -80,6 +80,12 @@ public record HollowShelves(
     }
 
     @Override
+    public HollowShelves loaded(double times) {
+        return new HollowShelves(
+                name, count, skin, inside, height, span, depth, load.times(times), behindDoors, missing);
+    }
+
+    @Override
     public double mass() {
         double core = height.metres() - 2 * skin.thickness().metres();
         double skins = 2 * skin.thickness().metres() * skin.stock().density();

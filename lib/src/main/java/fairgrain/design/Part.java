@@ -2,6 +2,7 @@ package fairgrain.design;
 
 import fairgrain.finding.Question;
 import java.util.List;
+import java.util.Optional;
 
 /** A part of a piece: it knows which questions to ask of itself. */
 public interface Part {
@@ -13,6 +14,11 @@ public interface Part {
     /** What is cut for it, at its finished size; nothing where the design does not say enough. */
     default List<Piece> pieces(Design design) {
         return List.of();
+    }
+
+    /** What a question of its own says about the way of a load; empty if nothing. */
+    default Optional<Carries> carries(Question<?> question) {
+        return Optional.empty();
     }
 
     /** Where its answers are acted on. */

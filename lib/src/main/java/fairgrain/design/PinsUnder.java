@@ -30,6 +30,11 @@ public record PinsUnder(
     }
 
     @Override
+    public Optional<Carries> carries(Question<?> question) {
+        return Optional.of(new Carries(Stage.UNDER_SHELF, under));
+    }
+
+    @Override
     public List<Question<?>> questions(Design design) {
         List<Missing> all = new ArrayList<>(missing);
         Optional<Weighs> shelf = design.parts(Weighs.class).stream()

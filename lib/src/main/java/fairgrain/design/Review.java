@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Set;
 
 /** Every question that the parts of a design ask of themselves, answered. */
-public record Review(Design design, List<Asked<?>> asked) {
+public record Review(Design design, List<Asked<?>> asked, LoadPath path) {
     public Review {
         asked = List.copyOf(asked);
     }
@@ -21,19 +21,23 @@ public record Review(Design design, List<Asked<?>> asked) {
         List<Asked<?>> asked = new ArrayList<>();
         for (Part part : design.parts()) {
             for (Question<?> question : part.questions(design)) {
-                asked.add(Asked.of(part.where(), question));
+                asked.add(Asked.of(part, question));
             }
         }
-        return new Review(design, asked);
+        return new Review(design, asked, LoadPath.of(design, asked));
     }
 
     public List<Finding> findings() {
         return asked.stream().flatMap(a -> a.findings().stream()).toList();
     }
 
-    /** The worst of all findings; a design that asks nothing is not judged. */
+    /** The worst of all findings and of all links of the way to the wall; a design that asks nothing is not judged. */
     public Verdict verdict() {
-        return findings().stream().map(Finding::verdict).reduce(Verdict::worse).orElse(Verdict.NOT_JUDGED);
+        return findings().stream()
+                .map(Finding::verdict)
+                .reduce(Verdict::worse)
+                .map(path.verdict()::worse)
+                .orElse(Verdict.NOT_JUDGED);
     }
 
     public Set<Caution> cautions() {

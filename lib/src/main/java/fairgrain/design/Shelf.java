@@ -127,6 +127,11 @@ public record Shelf(
     }
 
     @Override
+    public Shelf loaded(double times) {
+        return new Shelf(name, count, stock, board, front, back, supports, loads.times(times), behindDoors, others);
+    }
+
+    @Override
     public Length span() {
         return supports.span();
     }

@@ -67,6 +67,9 @@ public record Wall(
         Length aboveFloor,
         HungBy by)
         implements Part {
+    /** The load that the links from the case to the wall carry. */
+    public static final String CASE = "case";
+
     private static final double HOTTEST = 38 + 273.15 + 0.01; // K, 100 F and a hair
     private static final Length LEAST_HEIGHT = Hanging.CONTACT.times(3);
 
@@ -117,6 +120,32 @@ public record Wall(
     @Override
     public Workplace where() {
         return Workplace.WALL;
+    }
+
+    /** The same with so many times as much on the bottom of the case and on top. */
+    Wall loaded(double times) {
+        return new Wall(
+                stud,
+                places,
+                into,
+                behind,
+                layers,
+                screw,
+                screwLength,
+                rows,
+                rail,
+                bottomLoad.times(times),
+                topLoad.times(times),
+                cases,
+                warmest,
+                aboveFloor);
+    }
+
+    @Override
+    public Optional<Carries> carries(Question<?> question) {
+        return question instanceof Lift
+                ? Optional.empty()
+                : Optional.of(new Carries(question instanceof RailStrength ? Stage.RAIL : Stage.WALL, CASE));
     }
 
     @Override

@@ -48,7 +48,7 @@ final class WallWeights {
             all.part(shelf.name(), shelf.count() * shelf.mass(), depth / 2, middle, HungWeight.Stays.COMES_OFF);
             all.load("on " + shelf.name(), shelf.load(), length, books, middle + HALF_A_BOOK);
         }
-        double inside = box.width().minus(box.thickness().times(2)).metres();
+        double inside = box.inside().metres();
         all.load("on the bottom", wall.bottomLoad(), inside, books, HALF_A_BOOK);
         double above = box.height().metres() + HALF_A_BOOK;
         all.load("on top", wall.topLoad(), box.width().metres(), books, above);

@@ -1,7 +1,9 @@
 package fairgrain.design;
 
+import fairgrain.finding.Question;
 import fairgrain.quantity.Length;
 import fairgrain.shelf.ShelfLoad;
+import java.util.Optional;
 
 /** Shelves that are alike and lie in the case: what its wall and their pins need to know of them. */
 public interface Weighs extends Part {
@@ -18,4 +20,12 @@ public interface Weighs extends Part {
 
     /** What stands on each. */
     ShelfLoad load();
+
+    /** The same with so many times as much on each. */
+    Weighs loaded(double times);
+
+    @Override
+    default Optional<Carries> carries(Question<?> question) {
+        return Optional.of(new Carries(Stage.SHELF, name()));
+    }
 }

@@ -21,6 +21,12 @@ public record GlassUse(ShelfLoad load, Mass heavyThing, Force push, SagLimit lim
         PUSH.check(push);
     }
 
+    /** So many times as much on it; a hand stays as strong. */
+    public GlassUse times(double factor) {
+        Mass thing = Mass.kilograms(factor * heavyThing.kilograms());
+        return new GlassUse(load.times(factor), thing, push, limit, peopleNear);
+    }
+
     GlassUse load(ShelfLoad other) {
         return new GlassUse(other, heavyThing, push, limit, peopleNear);
     }

@@ -70,6 +70,15 @@ public record Loads(
         return things.stream().mapToDouble(thing -> thing.mass().kilograms()).sum();
     }
 
+    /** So many times as much, spread and single things alike; a hand stays as strong. */
+    public Loads times(double factor) {
+        return new Loads(
+                spread.times(factor),
+                filled,
+                things.stream().map(thing -> thing.times(factor)).toList(),
+                hand);
+    }
+
     Loads spread(ShelfLoad other) {
         return new Loads(other, filled, things, hand);
     }

@@ -53,6 +53,11 @@ public record Thing(String said, Mass mass, Length at, Length fromFront, Length 
         return Math.rint(metres * 1e4) / 10;
     }
 
+    /** So many times as heavy. */
+    Thing times(double factor) {
+        return new Thing(said, Mass.kilograms(factor * mass.kilograms()), at, fromFront, size);
+    }
+
     /** The same at a place in proportion, kept on a shelf without overhangs. */
     Thing span(double by, double span) {
         double half = size.metres() / 2;

@@ -1,0 +1,43 @@
+package fairgrain.design;
+
+import fairgrain.finding.Missing;
+
+/** A stage of the way that a load takes from what stands on a shelf to the studs, in that order. */
+public enum Stage {
+    SHELF("the shelf itself", "which shelves there are", "enter 'shelves' with what stands on them"),
+    UNDER_SHELF(
+            "what the shelf rests on",
+            "what carries it in the sides",
+            "enter 'shelf pins' under it by its name, or the joint of its ends among 'joints'"),
+    HINGES("the hinges of a door", "how it hangs", "enter its 'hinges' with the door"),
+    CASE(
+            "sides to top and bottom",
+            "how top and bottom are joined to the sides",
+            "enter 'joined' with the case, or the joints among 'joints'"),
+    PULLED_OFF(
+            "the case on its back and rail",
+            "what keeps the wall from pulling the back or the rail off the case",
+            "enter how the back and the rail are fixed to the case"),
+    RAIL("the rail under the screw heads", "how strong the rail is", "enter 'depth' with the rail"),
+    WALL("screws and studs", "how it hangs on the wall", "enter 'wall'");
+
+    private final String words;
+    private final String unknown;
+    private final String todo;
+
+    Stage(String words, String unknown, String todo) {
+        this.words = words;
+        this.unknown = unknown;
+        this.todo = todo;
+    }
+
+    /** As it is called on a sheet. */
+    public String words() {
+        return words;
+    }
+
+    /** What to tell if the design leaves it out. */
+    public Missing missing() {
+        return new Missing(unknown, todo);
+    }
+}
