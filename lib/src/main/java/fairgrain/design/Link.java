@@ -1,7 +1,6 @@
 package fairgrain.design;
 
 import fairgrain.finding.Check;
-import fairgrain.finding.Evidence;
 import fairgrain.finding.Finding;
 import fairgrain.finding.Missing;
 import fairgrain.finding.Outcome;
@@ -17,10 +16,10 @@ import java.util.Optional;
  * @param part as the maker calls it
  * @param governing its check that is nearest to its limit; empty if none can be made
  * @param missing what must be known first; if any, the link is not judged unless it fails already
- * @param evidence what it rests on; empty if nothing was told of it
+ * @param told what was found of it; empty if the design says nothing of it
  */
 public record Link(
-        Stage stage, String part, Optional<Outcome> governing, List<Missing> missing, Optional<Evidence> evidence) {
+        Stage stage, String part, Optional<Outcome> governing, List<Missing> missing, Optional<Finding> told) {
     private static final Missing STRENGTH = new Missing(
             "how strong it is", "use a material whose strength and its basis are in the table, or have it tested");
 
@@ -38,7 +37,7 @@ public record Link(
                 .toList();
         List<Missing> missing =
                 carries.isEmpty() && finding.missing().isEmpty() ? List.of(STRENGTH) : finding.missing();
-        return new Link(stage, finding.part(), nearest(carries), missing, Optional.of(finding.evidence()));
+        return new Link(stage, finding.part(), nearest(carries), missing, Optional.of(finding));
     }
 
     /** Of a part of which the design does not say how it carries. */

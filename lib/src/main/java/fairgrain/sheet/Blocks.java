@@ -46,6 +46,7 @@ public final class Blocks {
         sheet.top();
         sheet.work("At the bench", Workplace.BENCH);
         sheet.work("At the wall", Workplace.WALL);
+        PathBlocks.of(review, rule, sheet.sources).forEach(sheet::add);
         sheet.howSure();
         sheet.untold();
         sheet.add(Block.Heading.plain(2, "Where the numbers come from"));

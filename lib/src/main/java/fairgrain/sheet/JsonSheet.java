@@ -1,5 +1,8 @@
 package fairgrain.sheet;
 
+import fairgrain.design.GreatestLoad;
+import fairgrain.design.GreatestLoads;
+import fairgrain.design.Link;
 import fairgrain.design.Review;
 import fairgrain.finding.Caution;
 import fairgrain.finding.Check;
@@ -11,6 +14,7 @@ import fairgrain.form.Taken;
 import fairgrain.quantity.Amount;
 import fairgrain.quantity.Quantity;
 import fairgrain.quantity.ShopRule;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
@@ -51,7 +55,40 @@ public final class JsonSheet {
                                 .sorted()
                                 .map(JsonSheet::caution)
                                 .toList(),
+                "load path", review.path().links().stream().map(this::link).toList(),
+                "greatest loads",
+                        (review.path().links().isEmpty() ? List.<GreatestLoad>of() : GreatestLoads.of(review.design()))
+                                .stream().map(this::greatest).toList(),
                 "findings", review.findings().stream().map(this::finding).toList());
+    }
+
+    private Map<String, Object> link(Link link) {
+        return JsonText.object(
+                "link", link.stage().words(),
+                "part", link.part(),
+                "verdict", link.verdict().word(),
+                "checks", link.governing().stream().map(this::outcome).toList(),
+                "missing",
+                        link.missing().stream()
+                                .map(m -> JsonText.object("what", m.what(), "todo", m.todo()))
+                                .toList(),
+                "sources",
+                        link.told().stream()
+                                .flatMap(told -> told.evidence().sources().stream())
+                                .map(this::source)
+                                .toList());
+    }
+
+    private Map<String, Object> greatest(GreatestLoad load) {
+        return JsonText.object(
+                "on", load.on(),
+                "planned", quantity(load.planned()),
+                "most", quantity(load.most()),
+                "set by",
+                        load.setBy().stream()
+                                .map(by -> JsonText.object(
+                                        "link", by.stage().words(), "part", by.part(), "check", by.check()))
+                                .toList());
     }
 
     private Map<String, Object> finding(Finding finding) {

@@ -2,6 +2,7 @@ package fairgrain.sheet;
 
 import fairgrain.finding.Citation;
 import fairgrain.finding.Evidence;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,14 +16,30 @@ final class SourceList {
         this.titles = titles;
     }
 
-    /** Their numbers, such as {@code [1, 4]}. */
+    /** Their numbers, such as {@code [1, 4-7]}. */
     String of(Evidence evidence) {
-        List<String> marks = evidence.sources().stream()
+        List<Integer> marks = evidence.sources().stream()
                 .map(source -> numbers.computeIfAbsent(source, key -> numbers.size() + 1))
                 .sorted()
-                .map(String::valueOf)
                 .toList();
-        return "[" + String.join(", ", marks) + "]";
+        List<String> runs = new ArrayList<>();
+        int first = 0;
+        for (int i = 1; i <= marks.size(); i++) {
+            if (i == marks.size() || marks.get(i) > marks.get(i - 1) + 1) {
+                runs.add(run(marks.subList(first, i)));
+                first = i;
+            }
+        }
+        return "[" + String.join(", ", runs) + "]";
+    }
+
+    private static String run(List<Integer> marks) {
+        int last = marks.get(marks.size() - 1);
+        return switch (marks.size()) {
+            case 1 -> "" + last;
+            case 2 -> marks.get(0) + ", " + last;
+            default -> marks.get(0) + "-" + last;
+        };
     }
 
     /** A line each, in the order of their numbers. */
