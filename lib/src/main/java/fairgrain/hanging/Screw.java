@@ -1,5 +1,6 @@
 package fairgrain.hanging;
 
+import fairgrain.fastener.ScrewSize;
 import fairgrain.finding.Basis;
 import fairgrain.finding.Citation;
 import fairgrain.finding.Evidence;
@@ -86,6 +87,12 @@ public record Screw(
                                 .map(length -> Length.inches(Double.parseDouble(length)))
                                 .toList(),
                         Evidence.of(Citation.parse(row.text("source"), Basis.of(row.text("basis"))))));
+    }
+
+    /** As the formulas see it. */
+    public ScrewSize size() {
+        return new ScrewSize(
+                name, diameter.metres(), root.metres(), head.metres(), bendingYield, threadShare, evidence);
     }
 
     private static Length inches(Row row, String column) {

@@ -1,0 +1,213 @@
+package fairgrain.door;
+
+import fairgrain.finding.Answer;
+import fairgrain.finding.Basis;
+import fairgrain.finding.Caution;
+import fairgrain.finding.Check;
+import fairgrain.finding.Citation;
+import fairgrain.finding.Evidence;
+import fairgrain.finding.Finding;
+import fairgrain.finding.Missing;
+import fairgrain.finding.Model;
+import fairgrain.finding.Outcome;
+import fairgrain.finding.Question;
+import fairgrain.finding.Spread;
+import fairgrain.finding.Words;
+import fairgrain.joint.Corner;
+import fairgrain.joint.JointStrength;
+import fairgrain.joint.JointWood;
+import fairgrain.quantity.Amount;
+import fairgrain.quantity.Dimension;
+import fairgrain.quantity.Force;
+import fairgrain.quantity.Length;
+import fairgrain.quantity.Require;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Do the corners of a door keep it square on its hinges?
+ *
+ * @param part the door, as the maker calls it
+ * @param stile weight of one stile, heavy figure [N]
+ * @param filling weight of the panel or glass [N]
+ * @param rail weight of one rail [N]
+ * @param between from middle to middle of the stiles
+ * @param stileWidth of each
+ * @param filled what fills it
+ * @param corner how rails and stiles are joined
+ * @param wood the weaker of the two
+ * @param damp whether the place is damp for months
+ */
+public record FrameHolds(
+        String part,
+        double stile,
+        double filling,
+        double rail,
+        Length between,
+        Length stileWidth,
+        Filled filled,
+        Corner corner,
+        JointWood wood,
+        boolean damp)
+        implements Question<FrameHolds.Square> {
+    public static final Citation SOURCE = FrameRacking.SOURCE;
+    static final Citation KITCHEN_TEST = Citation.of("kcma-a161-1", "6.1", Basis.SECOND_HAND);
+    static final Citation WOODWORK_TEST = Citation.of("aws2009", "Appendix A", Basis.READ);
+    static final Citation HELPED = Citation.of("own", "corners take a fifth beside a glued panel", Basis.JUDGEMENT);
+
+    private static final double KITCHEN_LOAD = 65 * Force.NEWTONS_PER_POUND;
+    private static final double KITCHEN_ARM = 10 * 0.0254;
+    private static final double WOODWORK_LOAD = 200 * Force.NEWTONS_PER_POUND;
+    private static final double WOODWORK_ARM = 12 * 0.0254;
+    private static final double BESIDE_A_PANEL = 0.2;
+
+    /** What stands in the frame. */
+    public enum Filled {
+        /** A panel that floats in its groove. */
+        PANEL,
+        GLASS,
+        /** A sheet panel that is glued in all round. */
+        GLUED_SHEET
+    }
+
+    public FrameHolds {
+        Require.between("weight of the stile", stile, 0, 1e4, "N");
+        Require.between("weight of the filling", filling, 0, 1e4, "N");
+        Require.between("weight of a rail", rail, 0, 1e4, "N");
+    }
+
+    /**
+     * The corners in numbers.
+     *
+     * @param atCorner moment that each takes of the door's own weight
+     * @param mayCarry what each may carry, by the lower bound
+     * @param atBest the same by the upper bound
+     * @param kitchenTest moment at each corner in the test of kitchen doors
+     * @param woodworkTest the same in the test of a woodwork standard
+     * @param shortTime what nineteen of twenty such corners carry in a short test, by the lower bound
+     */
+    public record Square(
+            Amount atCorner,
+            Amount mayCarry,
+            Amount atBest,
+            Amount kitchenTest,
+            Amount woodworkTest,
+            Amount shortTime,
+            List<Check> checks)
+            implements Answer {
+        public Square {
+            checks = List.copyOf(checks);
+        }
+    }
+
+    /** Nothing is spread: heavy weights and working strengths are cautious by themselves. */
+    @Override
+    public List<Spread> spreads() {
+        return List.of();
+    }
+
+    @Override
+    public Model<Square> model() {
+        Square square = square();
+        return draw -> square;
+    }
+
+    private Square square() {
+        JointStrength strength = corner.strength(wood, damp);
+        double own = atCorner(0, 0);
+        List<Check> checks = strength.missing().isEmpty()
+                ? List.of(Check.of(
+                        "moment at a corner from the door's own weight, against what it may carry",
+                        own,
+                        sure(own, strength) ? strength.working() : strength.atBest(),
+                        Dimension.MOMENT))
+                : List.of();
+        return new Square(
+                moment(own),
+                moment(strength.working()),
+                moment(strength.atBest()),
+                moment(atCorner(KITCHEN_LOAD, KITCHEN_ARM)),
+                moment(atCorner(WOODWORK_LOAD, WOODWORK_ARM)),
+                moment(strength.shortTime()),
+                checks);
+    }
+
+    /** Whether it holds by the lower bound or fails even by the upper one; nobody can say between the two. */
+    private static boolean sure(double demand, JointStrength strength) {
+        return demand <= strength.working();
+    }
+
+    private double atCorner(double load, double arm) {
+        double all = FrameRacking.moment(
+                stile, filling, rail, between.metres(), load, Math.min(arm, widest()), stileWidth.metres());
+        double each = FrameRacking.perCorner(all, FrameRacking.CORNERS);
+        return filled == Filled.GLUED_SHEET ? BESIDE_A_PANEL * each : each;
+    }
+
+    private double widest() {
+        return between.plus(stileWidth).metres();
+    }
+
+    private static Amount moment(double newtonMetres) {
+        return Amount.of(newtonMetres, Dimension.MOMENT);
+    }
+
+    @Override
+    public List<Finding> findings() {
+        Square square = answer();
+        JointStrength strength = corner.strength(wood, damp);
+        Finding.Draft draft = Finding.about(
+                        part, "do its corners keep it square", words(square, strength), evidence(strength))
+                .outcomes(square.checks().stream().map(Outcome::certain).toList())
+                .missing(missing(square, strength));
+        draft.note("From the mean of tests to what it may carry: " + strength.sharesInWords() + ".");
+        strength.notes().forEach(note -> draft.note(note));
+        draft.note(
+                switch (filled) {
+                    case PANEL -> "The panel floats: it gives the frame no help.";
+                    case GLASS -> "Glass gives the frame no help; it rests on the bottom rail, never on beads.";
+                    case GLUED_SHEET ->
+                        "The sheet is glued in all round and keeps it square; the corners are taken to carry a fifth.";
+                });
+        if (strength.missing().isEmpty()) {
+            draft.note(
+                    "For information, no part of the verdict: the test of kitchen cabinet doors puts {} on a corner,"
+                        + " that of a woodwork standard {}; nineteen of twenty such corners stand {} in a short test.",
+                    square.kitchenTest(),
+                    square.woodworkTest(),
+                    square.shortTime());
+        }
+        if (filled == Filled.GLASS) {
+            draft.cautions(Caution.GLASS);
+        }
+        return List.of(draft.done());
+    }
+
+    private static Words words(Square square, JointStrength strength) {
+        String corner = "Its own weight puts {} on each corner; one with " + strength.said() + " may carry {}";
+        return strength.high() > strength.low()
+                ? Words.of(
+                        corner + " by the lower bound, {} by the upper one.",
+                        square.atCorner(),
+                        square.mayCarry(),
+                        square.atBest())
+                : Words.of(corner + ".", square.atCorner(), square.mayCarry());
+    }
+
+    private List<Missing> missing(Square square, JointStrength strength) {
+        List<Missing> all = new ArrayList<>(strength.missing());
+        if (all.isEmpty()
+                && square.atCorner().si() > strength.working()
+                && square.atCorner().si() <= strength.atBest()) {
+            all.add(new Missing(
+                    "whether such a corner carries it: it lies between the two bounds",
+                    "make real tenons, add dowels, or glue a sheet panel in all round"));
+        }
+        return all;
+    }
+
+    private Evidence evidence(JointStrength strength) {
+        Evidence all = strength.allEvidence().and(SOURCE, KITCHEN_TEST, WOODWORK_TEST);
+        return filled == Filled.GLUED_SHEET ? all.and(HELPED) : all;
+    }
+}

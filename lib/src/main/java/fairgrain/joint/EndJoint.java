@@ -1,0 +1,296 @@
+package fairgrain.joint;
+
+import fairgrain.fastener.DowelBearing;
+import fairgrain.fastener.DowelConnection;
+import fairgrain.fastener.EndGrain;
+import fairgrain.fastener.LoadDuration;
+import fairgrain.fastener.ModeLoads;
+import fairgrain.fastener.Penetration;
+import fairgrain.fastener.ReductionTerm;
+import fairgrain.fastener.ScrewSize;
+import fairgrain.fastener.YieldLimit;
+import fairgrain.finding.Basis;
+import fairgrain.finding.Citation;
+import fairgrain.finding.Evidence;
+import fairgrain.finding.Missing;
+import fairgrain.quantity.Dimension;
+import fairgrain.quantity.Length;
+import fairgrain.quantity.Limits;
+import fairgrain.quantity.Require;
+import java.util.ArrayList;
+import java.util.List;
+
+/** How the end of a board is fixed to the face of a side: what load it carries across the joint, whichever way that points. */
+public sealed interface EndJoint {
+    Limits LENGTH = new Limits("length of the screw", 0.01, 0.15, "m");
+    Limits SIDE = new Limits("thickness of the side", 0.006, 0.06, "m");
+    Limits HOUSING = new Limits("depth of the housing", 0.002, 0.03, "m");
+    Limits BELOW = new Limits("wood below the housing", 0, 3, "m");
+    Limits BOARD = new Limits("width of the board", 0.02, 1, "m");
+
+    /** Its strength between this board and this side. */
+    JointStrength strength(JointWood board, JointWood side);
+
+    private static double across(double gravity, double diameter) {
+        return Math.min(DowelBearing.wood(gravity, diameter, 0), DowelBearing.wood(gravity, diameter, Math.PI / 2));
+    }
+
+    private static JointStrength unknown(String said, List<Missing> missing, List<String> notes, Evidence evidence) {
+        return new JointStrength(said, Dimension.FORCE, 0, 0, List.of(), missing, notes, evidence);
+    }
+
+    /**
+     * Screws through the side into the end of the board.
+     *
+     * @param side thickness of the side under the heads
+     */
+    record ThroughSide(int number, ScrewSize screw, Length length, Length side) implements EndJoint {
+        public ThroughSide {
+            Require.between("number of screws", number, 1, 40, "");
+            LENGTH.check(length);
+            SIDE.check(side);
+        }
+
+        @Override
+        public JointStrength strength(JointWood board, JointWood into) {
+            String said = number + " " + screw.name() + " through the side into end grain";
+            Evidence evidence = board.evidence()
+                    .and(into.evidence())
+                    .and(screw.evidence())
+                    .and(YieldLimit.SOURCE, EndGrain.LATERAL_SOURCE, Penetration.SOURCE);
+            List<Missing> missing = new ArrayList<>();
+            if (board.gravity().isEmpty()) {
+                missing.add(board.densityMissing());
+            }
+            if (into.gravity().isEmpty()) {
+                missing.add(into.densityMissing());
+            }
+            double deep = Math.max(0, length.minus(side).metres());
+            if (!Penetration.isEnoughForWoodScrew(deep, screw.diameter())) {
+                missing.add(new Missing(
+                        "what a screw holds that reaches less than six diameters into the board",
+                        "use longer screws, as long as they do not come through"));
+            }
+            if (!missing.isEmpty()) {
+                return unknown(said, missing, List.of(), evidence);
+            }
+            double d = screw.diameter();
+            ModeLoads yield = YieldLimit.touching(new DowelConnection(
+                    Penetration.woodScrewBearing(deep, d),
+                    side.metres(),
+                    across(board.gravity().getAsDouble(), d),
+                    across(into.gravity().getAsDouble(), d),
+                    screw.root(),
+                    screw.bendingYield()));
+            ModeLoads reference = YieldLimit.reference(
+                    new DowelConnection(
+                            Penetration.woodScrewBearing(deep, d),
+                            side.metres(),
+                            across(board.gravity().getAsDouble(), d),
+                            across(into.gravity().getAsDouble(), d),
+                            screw.root(),
+                            screw.bendingYield()),
+                    0,
+                    d,
+                    Math.PI / 2);
+            double mean = number * yield.least();
+            return new JointStrength(
+                    said,
+                    Dimension.FORCE,
+                    mean,
+                    mean,
+                    List.of(
+                            new Share(
+                                    "from yielding to the code's value for ten years",
+                                    reference.least() / yield.least(),
+                                    ReductionTerm.SOURCE),
+                            new Share("in end grain, sideways", EndGrain.LATERAL, EndGrain.LATERAL_SOURCE),
+                            new Share("loaded for good", LoadDuration.PERMANENT.factor(), LoadDuration.SOURCE)),
+                    List.of(),
+                    List.of("A screw in end grain holds no pull along itself: nothing is counted for that."),
+                    evidence);
+        }
+    }
+
+    /**
+     * The end stands in a housing across the side; glue counts nothing.
+     *
+     * @param deep of the housing
+     * @param below from its lower wall to the end of the side
+     * @param width of the board, front to back
+     */
+    record Housed(Length deep, Length below, Length width) implements EndJoint {
+        public Housed {
+            HOUSING.check(deep);
+            BELOW.check(below);
+            BOARD.check(width);
+        }
+
+        @Override
+        public JointStrength strength(JointWood board, JointWood side) {
+            Evidence evidence = board.evidence().and(side.evidence()).and(HousedEnd.SOURCE);
+            List<Missing> missing = new ArrayList<>();
+            if (board.across().isEmpty()) {
+                missing.add(new Missing(
+                        "what " + board.name() + " bears across its grain",
+                        "choose a wood whose strength and its basis are in the table"));
+            }
+            if (side.shear().isEmpty()) {
+                missing.add(side.shearMissing());
+            }
+            if (!missing.isEmpty() || below.metres() == 0) {
+                if (below.metres() == 0) {
+                    missing.add(new Missing(
+                            "what carries the board: no wood is left under it in a rabbet at the end of the side",
+                            "house it higher up, or add screws through the side and enter those"));
+                }
+                return unknown("housed in the side", missing, List.of(), evidence);
+            }
+            double presses = HousedEnd.presses(board.across().getAsDouble(), deep.metres(), width.metres());
+            double tears = HousedEnd.tears(side.shear().getAsDouble(), below.metres(), width.metres());
+            double mean = Math.min(presses, tears);
+            return new JointStrength(
+                    "housed in the side",
+                    Dimension.FORCE,
+                    mean,
+                    mean,
+                    List.of(Share.OF_ALL, Share.FOR_GOOD, Share.BY_HAND),
+                    List.of(),
+                    List.of(
+                            presses < tears
+                                    ? "The wall of the housing would dent the board first."
+                                    : "The side would shear off below the housing first.",
+                            "It carries what presses down on it; nothing keeps it from being drawn out but screws"
+                                    + " or the joints around it."),
+                    evidence);
+        }
+    }
+
+    /** Glued dowels in the end of the board and the face of the side. */
+    record Dowels(int number, Length diameter, Length depth) implements EndJoint {
+        public Dowels {
+            Require.between("number of dowels", number, 1, 40, "");
+            Corner.DIAMETER.check(diameter);
+            Corner.DEPTH.check(depth);
+        }
+
+        @Override
+        public JointStrength strength(JointWood board, JointWood side) {
+            JointWood wood = board.weaker(side);
+            Evidence evidence = wood.evidence().and(DowelSideways.SOURCE);
+            List<Missing> missing = new ArrayList<>();
+            if (wood.shear().isEmpty()) {
+                missing.add(wood.shearMissing());
+            }
+            if (wood.gravity().isEmpty()) {
+                missing.add(wood.densityMissing());
+            }
+            if (!missing.isEmpty()) {
+                return unknown(number + " dowels", missing, List.of(), evidence);
+            }
+            double d = diameter.metres();
+            double mean = number
+                    * DowelSideways.load(
+                            wood.shear().getAsDouble(), across(wood.gravity().getAsDouble(), d), d, depth.metres());
+            return new JointStrength(
+                    number + " dowels",
+                    Dimension.FORCE,
+                    mean,
+                    mean,
+                    List.of(Share.OF_ALL, Share.FOR_GOOD, Share.BY_HAND),
+                    List.of(),
+                    List.of("No published figure was reached for dowels loaded across: this is an estimate."),
+                    evidence);
+        }
+    }
+
+    /**
+     * Pocket screws from the board into the face of the side.
+     *
+     * @param under wood of the board under each head
+     */
+    record PocketScrews(int number, ScrewSize screw, Length deep, Length under) implements EndJoint {
+        public PocketScrews {
+            Require.between("number of screws", number, 1, 40, "");
+            Corner.THREAD.check(deep);
+            Corner.PLUG.check(under);
+        }
+
+        @Override
+        public JointStrength strength(JointWood board, JointWood side) {
+            JointWood wood = board.weaker(side);
+            String said = number + " pocket screws";
+            Evidence evidence = wood.evidence()
+                    .and(screw.evidence())
+                    .and(PocketScrewCorner.SOURCE, YieldLimit.SOURCE, EndGrain.LATERAL_SOURCE);
+            if (wood.gravity().isEmpty()) {
+                return unknown(said, List.of(wood.densityMissing()), List.of(), evidence);
+            }
+            double d = screw.diameter();
+            double f = across(wood.gravity().getAsDouble(), d);
+            DowelConnection connection = new DowelConnection(
+                    Math.max(0.001, Penetration.woodScrewBearing(deep.metres(), d)),
+                    under.metres(),
+                    f,
+                    f,
+                    screw.root(),
+                    screw.bendingYield());
+            double yield = YieldLimit.touching(connection).least();
+            double reference =
+                    YieldLimit.reference(connection, 0, d, Math.PI / 2).least();
+            return new JointStrength(
+                    said,
+                    Dimension.FORCE,
+                    number * yield,
+                    number * yield,
+                    List.of(
+                            new Share(
+                                    "from yielding to the code's value for ten years",
+                                    reference / yield,
+                                    ReductionTerm.SOURCE),
+                            new Share("near the end of the board", EndGrain.LATERAL, EndGrain.LATERAL_SOURCE),
+                            new Share("loaded for good", LoadDuration.PERMANENT.factor(), LoadDuration.SOURCE)),
+                    List.of(),
+                    List.of("No equation from tests was found for pocket screws: this is an estimate by the yielding of"
+                            + " the screw across the joint."),
+                    evidence);
+        }
+    }
+
+    /** What no published figure stands for: screws up into the end of a side, biscuits, glue on end grain. */
+    enum Unproved implements EndJoint {
+        SCREWS_INTO_END(
+                "screws up into the end of the side",
+                "what a screw holds that is pulled out of end grain: no code grants it anything",
+                "screw through the side into the end of the board instead, or house the board"),
+        BISCUITS(
+                "biscuits",
+                "what carries the board: biscuits only line it up",
+                "add screws through the side, or house the board, and enter that"),
+        GLUE("glue alone", "what carries the board: glue on end grain counts nothing", "use a joint, and enter it");
+
+        private final String said;
+        private final String what;
+        private final String todo;
+
+        Unproved(String said, String what, String todo) {
+            this.said = said;
+            this.what = what;
+            this.todo = todo;
+        }
+
+        /** As a maker says it. */
+        public String said() {
+            return said;
+        }
+
+        @Override
+        public JointStrength strength(JointWood board, JointWood side) {
+            return unknown(
+                    said,
+                    List.of(new Missing(what, todo)),
+                    List.of(),
+                    Evidence.of(EndGrain.SOURCE, Citation.of("own", "no credit for end grain", Basis.JUDGEMENT)));
+        }
+    }
+}

@@ -1,0 +1,70 @@
+package fairgrain.joint;
+
+import fairgrain.finding.Citation;
+import fairgrain.finding.Evidence;
+import fairgrain.finding.Missing;
+import fairgrain.quantity.Dimension;
+import fairgrain.quantity.Require;
+import java.util.List;
+
+/**
+ * What a joint carries in tests, between two bounds, and what is left of it for use, share by share.
+ *
+ * @param said the joint, as the maker calls it
+ * @param dimension a force or a moment
+ * @param low mean of tests, the lower bound [SI]
+ * @param high the same, the upper bound; equal where a published equation gives one figure [SI]
+ * @param shares from the mean to what it may carry
+ * @param missing what must be known first
+ * @param notes a sentence each
+ */
+public record JointStrength(
+        String said,
+        Dimension dimension,
+        double low,
+        double high,
+        List<Share> shares,
+        List<Missing> missing,
+        List<String> notes,
+        Evidence evidence) {
+    public JointStrength {
+        Require.between("lower mean strength of " + said, low, 0, 1e6, "SI");
+        Require.between("upper mean strength of " + said, high, low, 1e6, "SI");
+        shares = List.copyOf(shares);
+        missing = List.copyOf(missing);
+        notes = List.copyOf(notes);
+    }
+
+    /** What it may carry, by the lower bound. */
+    public double working() {
+        return low * left();
+    }
+
+    /** What it could carry at best, by the upper bound. */
+    public double atBest() {
+        return high * left();
+    }
+
+    /** In a short test, nineteen of twenty. */
+    public double shortTime() {
+        return low * Share.OF_ALL.value();
+    }
+
+    private double left() {
+        return shares.stream().mapToDouble(Share::value).reduce(1, (a, b) -> a * b);
+    }
+
+    /** The shares with their reasons. */
+    public String sharesInWords() {
+        return String.join(
+                ", ",
+                shares.stream()
+                        .map(share -> share.why() + " " + Math.round(1000 * share.value()) / 1000.0)
+                        .toList());
+    }
+
+    /** All that it rests on. */
+    public Evidence allEvidence() {
+        return evidence.and(shares.stream().map(Share::source).toArray(Citation[]::new));
+    }
+}
