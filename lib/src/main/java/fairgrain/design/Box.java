@@ -1,5 +1,6 @@
 package fairgrain.design;
 
+import fairgrain.joint.EndJoint;
 import fairgrain.quantity.Length;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +10,8 @@ import java.util.Optional;
  *
  * @param material of sides, top and bottom
  * @param thickness of sides, top and bottom
+ * @param joined how each end of top and bottom is fixed to its side; empty if not said
+ * @param railJoined how each end of the hanging rail is fixed to its side; empty if not said
  */
 public record Box(
         Length width,
@@ -17,7 +20,9 @@ public record Box(
         Length thickness,
         Material material,
         Length backThickness,
-        Material backMaterial) {
+        Material backMaterial,
+        Optional<EndJoint> joined,
+        Optional<EndJoint> railJoined) {
     private static final String CASE = "case";
 
     /** Sides, top and bottom [kg]. */

@@ -2,14 +2,19 @@ package fairgrain.design;
 
 import fairgrain.clearance.DoorFrame;
 import fairgrain.clearance.FrameMovement;
+import fairgrain.door.FrameHolds;
+import fairgrain.door.HingesHold;
 import fairgrain.finding.Evidence;
 import fairgrain.finding.Missing;
 import fairgrain.finding.Question;
 import fairgrain.finding.Unasked;
+import fairgrain.joint.Corner;
+import fairgrain.joint.JointWood;
 import fairgrain.material.SpecificGravity;
 import fairgrain.material.Wood;
 import fairgrain.part.Board;
 import fairgrain.part.RingAngle;
+import fairgrain.quantity.Force;
 import fairgrain.quantity.Length;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -25,6 +30,8 @@ import java.util.Set;
  * @param panel if a panel fills it
  * @param glass if a pane fills it
  * @param closing the opening it closes, if that was said
+ * @param corners how rails and stiles are joined, if that was said
+ * @param hung its hinges, if they were said
  */
 public record Door(
         String name,
@@ -33,11 +40,15 @@ public record Door(
         Stick rail,
         Optional<FramedPanel> panel,
         Optional<Glazing> glass,
-        Optional<DoorOpening> closing)
+        Optional<DoorOpening> closing,
+        Optional<Corner> corners,
+        Optional<DoorHinges> hung)
         implements Part {
     private static final double IN_A_ROOM = 0.10;
     private static final double HEAVIEST = 900; // kg/m3, where the table knows no density: heavy is safe for hanging
     private static final double GLASS = 2500; // kg/m3
+    private static final double HEAVY = 1.1; // judgement: wood is rarely a tenth heavier than its table says
+    private static final double DAMP = 0.12; // above it, at the damp end, glue lines are counted as damp
 
     /** One member of a frame; a rail's length is that between the stiles. */
     public record Stick(Wood wood, RingAngle rings, Length width, Length thickness, Length length) {
@@ -68,7 +79,47 @@ public record Door(
         glass.ifPresent(
                 g -> all.add(g.question(name + ", glass", frame(), rail.length(), sightHeight(), design.setting())));
         closing.ifPresent(c -> all.addAll(c.questions(this, design.setting())));
+        all.addAll(strength(design));
         return List.copyOf(all);
+    }
+
+    /** Whether its corners keep it square and its hinges hold, as far as they were told. */
+    private List<Question<?>> strength(Design design) {
+        List<Question<?>> all = new ArrayList<>();
+        corners.ifPresent(corner -> all.add(new FrameHolds(
+                name,
+                heavy(stile.volume() * density(stile.wood())),
+                heavy(panel.map(this::mass).or(() -> glass.map(this::mass)).orElse(0.0)),
+                heavy(rail.volume() * density(rail.wood())),
+                rail.length().plus(stile.width()),
+                stile.width(),
+                panel.isPresent() ? FrameHolds.Filled.PANEL : FrameHolds.Filled.GLASS,
+                corner,
+                JointWood.of(stile.wood()).weaker(JointWood.of(rail.wood())),
+                design.setting().year().damp().expected() > DAMP)));
+        hung.ifPresent(hinges -> all.add(hinges.question(this, design)));
+        return all;
+    }
+
+    @Override
+    public Optional<Carries> carries(Question<?> question) {
+        if (question instanceof FrameHolds) {
+            return Optional.of(new Carries(Stage.FRAME, name));
+        }
+        boolean unknown =
+                question instanceof Unasked unasked && unasked.question().equals(DoorHinges.ASKED);
+        return question instanceof HingesHold || unknown
+                ? Optional.of(new Carries(Stage.HINGES, name))
+                : Optional.empty();
+    }
+
+    private static double heavy(double mass) {
+        return HEAVY * mass * Force.STANDARD_GRAVITY;
+    }
+
+    /** Weight of one door, the heavy figure [N]. */
+    double heavyWeight() {
+        return heavy(mass());
     }
 
     /** A panel still to be cut is cut as short as the rails ask for. */

@@ -26,6 +26,7 @@ public record LoadPath(List<Link> links) {
             add(all, Stage.UNDER_SHELF, shelf.name(), asked);
         }
         for (Door door : design.parts(Door.class)) {
+            add(all, Stage.FRAME, door.name(), asked);
             add(all, Stage.HINGES, door.name(), asked);
         }
         for (Stage stage : List.of(Stage.CASE, Stage.PULLED_OFF, Stage.RAIL, Stage.WALL)) {

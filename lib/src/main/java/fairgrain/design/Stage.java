@@ -8,16 +8,14 @@ public enum Stage {
     UNDER_SHELF(
             "what the shelf rests on",
             "what carries it in the sides",
-            "enter 'shelf pins' under it by its name, or the joint of its ends among 'joints'"),
+            "enter 'shelf pins' under it by its name, or its 'joints'"),
+    FRAME("the frame of a door", "how its corners are joined", "enter its 'corners' with the door"),
     HINGES("the hinges of a door", "how it hangs", "enter its 'hinges' with the door"),
-    CASE(
-            "sides to top and bottom",
-            "how top and bottom are joined to the sides",
-            "enter 'joined' with the case, or the joints among 'joints'"),
+    CASE("sides to top and bottom", "how top and bottom are joined to the sides", "enter 'joined' with the case"),
     PULLED_OFF(
             "the case on its back and rail",
-            "what keeps the wall from pulling the back or the rail off the case",
-            "enter how the back and the rail are fixed to the case"),
+            "what keeps the wall from pulling the rail off the case",
+            "enter 'rail joined' with the case"),
     RAIL("the rail under the screw heads", "how strong the rail is", "enter 'depth' with the rail"),
     WALL("screws and studs", "how it hangs on the wall", "enter 'wall'");
 

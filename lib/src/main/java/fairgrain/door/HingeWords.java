@@ -123,6 +123,6 @@ final class HingeWords {
     }
 
     private Length step() {
-        return hold.in().rule().system() == UnitSystem.INCHES ? Length.inches(0.5) : Length.mm(10);
+        return hold.rule().system() == UnitSystem.INCHES ? Length.inches(0.5) : Length.mm(10);
     }
 }

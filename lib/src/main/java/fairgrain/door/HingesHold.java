@@ -15,12 +15,12 @@ import fairgrain.finding.Finding;
 import fairgrain.finding.Model;
 import fairgrain.finding.Question;
 import fairgrain.finding.Spread;
-import fairgrain.part.Setting;
 import fairgrain.quantity.Dimension;
 import fairgrain.quantity.Force;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.Limits;
 import fairgrain.quantity.Require;
+import fairgrain.quantity.ShopRule;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -44,7 +44,7 @@ public record HingesHold(
         LeafIn door,
         LeafIn side,
         Force leaning,
-        Setting in)
+        ShopRule rule)
         implements Question<HingesHold.Held> {
     public static final Limits LEANING = new Limits("force of a hand on the open door", 0, 2000, "N");
     public static final Citation SOURCE = HingeCouple.SOURCE;
@@ -195,7 +195,7 @@ public record HingesHold(
     }
 
     HingesHold hinges(Hinges other) {
-        return new HingesHold(part, weight, width, height, other, door, side, leaning, in);
+        return new HingesHold(part, weight, width, height, other, door, side, leaning, rule);
     }
 
     Evidence evidence() {

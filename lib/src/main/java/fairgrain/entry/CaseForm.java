@@ -7,6 +7,7 @@ import fairgrain.form.Field;
 import fairgrain.form.Form;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.Limits;
+import java.util.Optional;
 
 /** The case: sides, top and bottom of one material, and a back. */
 final class CaseForm extends Form<Box> {
@@ -23,12 +24,25 @@ final class CaseForm extends Form<Box> {
     private final Field<Length> thickness =
             length("thickness", THICKNESS, "of sides, top and bottom").example("3/4 in");
     private final Field<Back> back;
+    private final Field<Optional<EndJointForm.Told>> joined;
+    private final Field<Optional<EndJointForm.Told>> railJoined;
 
     CaseForm(Catalog catalog) {
         super("case", "Sides, top and bottom of one material, and a back.");
         material = field("material", new MaterialKind(catalog), "of sides, top and bottom")
                 .example("white oak");
         back = block("back", new BackForm(catalog), "what closes it behind");
+        joined = block(
+                        "joined",
+                        new EndJointForm("joined", "How each end of top and bottom is fixed to its side.", catalog),
+                        "how each end of top and bottom is fixed to its side")
+                .optional();
+        railJoined = block(
+                        "rail joined",
+                        new EndJointForm(
+                                "rail joined", "How each end of the hanging rail is fixed to its side.", catalog),
+                        "how each end of the hanging rail is fixed to its side")
+                .optional();
     }
 
     @Override
@@ -41,7 +55,9 @@ final class CaseForm extends Form<Box> {
                 e.get(thickness),
                 e.get(material),
                 behind.thickness(),
-                behind.material());
+                behind.material(),
+                e.get(joined).map(told -> told.of(e.get(thickness), e.get(depth))),
+                e.get(railJoined).map(told -> told.of(e.get(thickness), e.get(depth))));
     }
 
     private record Back(Material material, Length thickness) {}

@@ -1,6 +1,7 @@
 package fairgrain.entry;
 
 import fairgrain.design.Box;
+import fairgrain.design.CaseJoints;
 import fairgrain.design.Design;
 import fairgrain.design.FinishedWood;
 import fairgrain.design.Part;
@@ -112,7 +113,11 @@ public final class DesignForm extends Form<Design> {
         return new Design(
                 e.get(name),
                 setting,
-                Stream.of(Stream.of(new ReadyStock()), entered, e.get(finish).stream())
+                Stream.of(
+                                Stream.of(new ReadyStock()),
+                                entered,
+                                e.get(box).map(CaseJoints::new).stream(),
+                                e.get(finish).stream())
                         .<Part>flatMap(some -> some)
                         .toList(),
                 e.get(box),

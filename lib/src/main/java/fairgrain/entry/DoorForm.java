@@ -4,6 +4,7 @@ import fairgrain.clearance.ClosingEdge;
 import fairgrain.clearance.HungDoor;
 import fairgrain.clearance.Reveal;
 import fairgrain.design.Door;
+import fairgrain.design.DoorHinges;
 import fairgrain.design.DoorOpening;
 import fairgrain.design.Glazing;
 import fairgrain.form.Entries;
@@ -69,6 +70,9 @@ final class DoorForm extends Form<Door> {
                     "gap above and below", GAP, "the same at top and bottom, the smaller of the two")
             .optional();
 
+    private final Field<Optional<CornersForm.Told>> corners;
+    private final Field<Optional<HingesForm.Told>> hinges;
+
     DoorForm(Catalog catalog) {
         super("door", "A door of two stiles, two rails between them, and a panel in their grooves or a pane of glass.");
         stiles = block(
@@ -79,6 +83,9 @@ final class DoorForm extends Form<Door> {
                 "the pair of cross members");
         panel = block("panel", new PanelForm(catalog), "the panel, its grain upright")
                 .optional();
+        corners = block("corners", new CornersForm(catalog), "how rails and stiles are joined")
+                .optional();
+        hinges = block("hinges", new HingesForm(catalog), "what it hangs on").optional();
     }
 
     @Override
@@ -109,7 +116,16 @@ final class DoorForm extends Form<Door> {
                         .map(p ->
                                 p.in(called + ", panel", rail.length(), Optional.of(between), groove(e, stile, rail))),
                 e.get(glass).map(g -> within(g, stile, rail)),
-                closing(e));
+                closing(e),
+                e.get(corners).map(told -> told.of(rail, e.get(groove))),
+                e.get(hinges).map(told -> hung(told, stile)));
+    }
+
+    private static DoorHinges hung(HingesForm.Told told, Door.Stick stile) {
+        if (told.hinges().spacing().compareTo(stile.length()) >= 0) {
+            throw new IllegalArgumentException("the hinges must be less far apart than the door is high");
+        }
+        return new DoorHinges(told.hinges(), told.leaning());
     }
 
     private Groove groove(Entries e, Door.Stick stile, Door.Stick rail) {

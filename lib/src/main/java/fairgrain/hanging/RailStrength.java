@@ -228,6 +228,11 @@ public record RailStrength(Hanging hanging) implements Question<RailStrength.Hol
         return least;
     }
 
+    /** What the joint at each end must carry with heavy contents, if the sides alone hold the rail. */
+    public Force heavyEndForce() {
+        return model().at(spread -> Reliability.NINETEEN_IN_TWENTY).endForce();
+    }
+
     /** Every check holds, as expected and with heavy contents. */
     boolean holds() {
         Model<Holds> model = model();

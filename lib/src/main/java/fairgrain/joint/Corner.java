@@ -24,6 +24,9 @@ public sealed interface Corner {
     Limits SPACING = new Limits("distance from one to the next", 0.006, 0.3, "m");
     Limits TO_EDGE = new Limits("distance to the edge of the rail", 0.003, 0.2, "m");
     Limits THREAD = new Limits("thread in the stile", 0.003, 0.06, "m");
+    /** Between a pocket screw and the groove of the panel. */
+    Length CLEAR_OF_GROOVE = Length.mm(3); // judgement
+
     Limits PLUG = new Limits("wood under the head", 0.003, 0.05, "m");
 
     Citation WOODWORK_STANDARD = Citation.of("aws2009", "Appendix B and 4.4.6.10", Basis.READ);

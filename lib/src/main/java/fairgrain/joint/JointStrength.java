@@ -1,6 +1,5 @@
 package fairgrain.joint;
 
-import fairgrain.finding.Citation;
 import fairgrain.finding.Evidence;
 import fairgrain.finding.Missing;
 import fairgrain.quantity.Dimension;
@@ -65,6 +64,10 @@ public record JointStrength(
 
     /** All that it rests on. */
     public Evidence allEvidence() {
-        return evidence.and(shares.stream().map(Share::source).toArray(Citation[]::new));
+        Evidence all = evidence;
+        for (Share share : shares) {
+            all = all.and(share.source());
+        }
+        return all;
     }
 }

@@ -1,0 +1,69 @@
+package fairgrain.design;
+
+import fairgrain.finding.Question;
+import fairgrain.hanging.RailStrength;
+import fairgrain.joint.EndJoint;
+import fairgrain.joint.EndJointHolds;
+import fairgrain.joint.JointWood;
+import fairgrain.quantity.Force;
+import fairgrain.shelf.ShelfLoad;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The joints of a case that hangs: top and bottom to the sides, the hanging rail to the sides. */
+public record CaseJoints(Box box) implements Part {
+    private static final double HEAVY = 1.1; // judgement: wood is rarely a tenth heavier than its table says
+    private static final String RAIL = "hanging rail to sides";
+
+    @Override
+    public String name() {
+        return Wall.CASE;
+    }
+
+    @Override
+    public List<Question<?>> questions(Design design) {
+        List<Question<?>> all = new ArrayList<>();
+        for (Wall wall : design.parts(Wall.class)) {
+            box.joined().ifPresent(joint -> {
+                all.add(end("bottom to sides", joint, wall.bottomLoad(), "half of the bottom and what stands on it"));
+                all.add(end("top to sides", joint, wall.topLoad(), "half of the top and what stands on it"));
+            });
+            box.railJoined().ifPresent(joint -> rail(joint, wall, design).ifPresent(all::add));
+        }
+        return List.copyOf(all);
+    }
+
+    private Question<?> end(String part, EndJoint joint, ShelfLoad load, String from) {
+        double inside = box.inside().metres();
+        double board = HEAVY
+                * inside
+                * box.depth().metres()
+                * box.thickness().metres()
+                * box.material().density();
+        double half = (board + load.heavy() * inside) / 2 * Force.STANDARD_GRAVITY;
+        JointWood wood = box.material().jointed();
+        return new EndJointHolds(part, joint, wood, wood, Force.newtons(half), from);
+    }
+
+    /** Nothing if it could not be asked how the case hangs: then the wall says what is missing. */
+    private Optional<Question<?>> rail(EndJoint joint, Wall wall, Design design) {
+        Optional<Material> of = wall.rail().map(Wall.RailSaid::material);
+        return wall.questions(design).stream()
+                .filter(RailStrength.class::isInstance)
+                .map(RailStrength.class::cast)
+                .findFirst()
+                .flatMap(rail -> of.map(material -> new EndJointHolds(
+                        RAIL,
+                        joint,
+                        material.jointed(),
+                        box.material().jointed(),
+                        rail.heavyEndForce(),
+                        "half of all that hangs and of the pull at the screws")));
+    }
+
+    @Override
+    public Optional<Carries> carries(Question<?> question) {
+        return Optional.of(new Carries(question.part().equals(RAIL) ? Stage.PULLED_OFF : Stage.CASE, Wall.CASE));
+    }
+}

@@ -1,0 +1,193 @@
+package fairgrain.door;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import fairgrain.fastener.ScrewSize;
+import fairgrain.finding.Basis;
+import fairgrain.finding.Caution;
+import fairgrain.finding.Check;
+import fairgrain.finding.Citation;
+import fairgrain.finding.Evidence;
+import fairgrain.finding.Finding;
+import fairgrain.finding.Missing;
+import fairgrain.finding.Verdict;
+import fairgrain.joint.Corner;
+import fairgrain.joint.JointWood;
+import fairgrain.quantity.Force;
+import fairgrain.quantity.Length;
+import fairgrain.quantity.ShopRule;
+import java.util.OptionalDouble;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+
+/** Doors on their hinges. */
+class DoorStrengthTest {
+    private static final Evidence TOLD = Evidence.of(Citation.of("maker", "made up for a test", Basis.ENTERED));
+    private static final ScrewSize NO_6 = new ScrewSize("No. 6 wood screw", 0.0035, 0.00287, 0.0067, 690e6, 0.66, TOLD);
+    private static final JointWood CHERRY = new JointWood(
+            "a wood",
+            OptionalDouble.of(11.72e6),
+            OptionalDouble.of(4.76e6),
+            OptionalDouble.of(0.53),
+            OptionalDouble.of(0.50),
+            TOLD);
+
+    private static LeafIn solid(double gravity) {
+        return new LeafIn("a wood", LeafIn.Kind.SOLID, OptionalDouble.of(gravity), Length.mm(45), TOLD);
+    }
+
+    private static Hinges hinges(double apart, int screws, double length) {
+        return new Hinges(2, new Length(apart), screws, NO_6, new Length(length), Length.mm(1.5), false);
+    }
+
+    private static HingesHold door(double weight, Hinges hinges, LeafIn side) {
+        return new HingesHold(
+                "door",
+                weight,
+                Length.mm(450),
+                Length.mm(700),
+                hinges,
+                solid(0.53),
+                side,
+                Force.newtons(100),
+                ShopRule.INCHES);
+    }
+
+    private static FrameHolds frame(Corner corner, FrameHolds.Filled filled, double weight) {
+        return new FrameHolds(
+                "door",
+                12 * weight,
+                25 * weight,
+                8 * weight,
+                Length.mm(393),
+                Length.mm(57),
+                filled,
+                corner,
+                CHERRY,
+                false);
+    }
+
+    private static double use(HingesHold asked) {
+        return asked.answer().checks().get(0).demand();
+    }
+
+    @Property
+    void aHeavierDoorNeverUsesLess(
+            @ForAll @DoubleRange(min = 5, max = 100) double weight,
+            @ForAll @DoubleRange(min = 1, max = 2) double times) {
+        Hinges two = hinges(0.5, 3, 0.019);
+        assertThat(use(door(weight * times, two, solid(0.6))))
+                .isGreaterThanOrEqualTo(use(door(weight, two, solid(0.6))));
+    }
+
+    @Property
+    void hingesFartherApartAndMoreScrewsNeverUseMore(
+            @ForAll @DoubleRange(min = 0.1, max = 0.6) double apart, @ForAll @IntRange(min = 1, max = 5) int screws) {
+        double base = use(door(60, hinges(apart, screws, 0.019), solid(0.6)));
+        assertThat(use(door(60, hinges(apart + 0.05, screws, 0.019), solid(0.6))))
+                .isLessThan(base);
+        assertThat(use(door(60, hinges(apart, screws + 1, 0.019), solid(0.6)))).isLessThan(base);
+    }
+
+    @Property
+    void theCoupleBalancesTheDoor(
+            @ForAll @DoubleRange(min = 1, max = 200) double weight,
+            @ForAll @DoubleRange(min = 0.1, max = 1) double width,
+            @ForAll @DoubleRange(min = 0.1, max = 1) double apart) {
+        double pull = HingeCouple.pull(weight, width, 50, width, apart);
+        assertThat(pull * apart).isCloseTo(weight * width / 2 + 50 * width, within(1e-9 * (1 + weight)));
+    }
+
+    @Property
+    void aCureAskedAgainHolds(@ForAll @DoubleRange(min = 20, max = 2000) double weight) {
+        door(weight, hinges(0.2, 2, 0.016), solid(0.5))
+                .findings()
+                .get(0)
+                .remedies()
+                .forEach(remedy ->
+                        assertThat(remedy.then().findings().get(0).verdict()).isIn(Verdict.HOLDS, Verdict.CLOSE));
+    }
+
+    @Test
+    void hingesInBoardAreNotJudged() {
+        LeafIn mdf = new LeafIn("MDF", LeafIn.Kind.BOARD, OptionalDouble.empty(), Length.mm(18), TOLD);
+        Finding finding = door(60, hinges(0.5, 3, 0.016), mdf).findings().get(0);
+        assertThat(finding.verdict()).isEqualTo(Verdict.NOT_JUDGED);
+        assertThat(finding.missing())
+                .containsExactly(new Missing(
+                        "what hinge screws hold sideways in MDF",
+                        "let a strip of solid wood in behind the hinges, or use hinges with their maker's value for"
+                                + " such a board"));
+    }
+
+    @Test
+    void aScrewThatComesThroughTheSideFails() {
+        LeafIn thin = new LeafIn("a wood", LeafIn.Kind.SOLID, OptionalDouble.of(0.6), Length.mm(18), TOLD);
+        assertThat(door(60, hinges(0.5, 3, 0.025), thin).findings().get(0).verdict())
+                .isEqualTo(Verdict.FAILS);
+    }
+
+    @Test
+    void hingesStandWithinTheDoor() {
+        assertThatThrownBy(() -> door(60, hinges(0.7, 3, 0.019), solid(0.5)))
+                .hasMessage("the hinges must be less far apart than the door is high");
+    }
+
+    @Test
+    void aGluedSheetTakesFourFifthsAndAFloatingPanelNothing() {
+        Corner stub = new Corner.StubTenon(Length.mm(57), Length.mm(10));
+        double floats =
+                frame(stub, FrameHolds.Filled.PANEL, 1).answer().atCorner().si();
+        assertThat(floats).isCloseTo(3.19, within(0.01));
+        assertThat(frame(stub, FrameHolds.Filled.GLASS, 1).answer().atCorner().si())
+                .isEqualTo(floats);
+        assertThat(frame(stub, FrameHolds.Filled.GLUED_SHEET, 1)
+                        .answer()
+                        .atCorner()
+                        .si())
+                .isCloseTo(floats / 5, within(1e-12));
+    }
+
+    @Test
+    void betweenTheTwoBoundsOfAStubTenonNobodyCanSay() {
+        Corner stub = new Corner.StubTenon(Length.mm(57), Length.mm(10));
+        assertThat(verdict(stub, 1)).isIn(Verdict.HOLDS, Verdict.CLOSE);
+        assertThat(verdict(stub, 2)).isEqualTo(Verdict.NOT_JUDGED);
+        assertThat(verdict(stub, 5)).isEqualTo(Verdict.FAILS);
+    }
+
+    private static Verdict verdict(Corner corner, double weight) {
+        return frame(corner, FrameHolds.Filled.PANEL, weight).findings().get(0).verdict();
+    }
+
+    @Test
+    void aGlassFrameCarriesItsCaution() {
+        Corner tenon = new Corner.Tenon(Length.mm(45), Length.mm(32), Length.mm(7), Length.mm(20));
+        Finding finding = frame(tenon, FrameHolds.Filled.GLASS, 1).findings().get(0);
+        assertThat(finding.cautions()).contains(Caution.GLASS);
+        assertThat(finding.outcomes())
+                .allSatisfy(o -> assertThat(o.planned().factor()).isGreaterThan(10));
+    }
+
+    @Test
+    void theDropOfTheClosingEdgeGrowsWithTheDoorAndShrinksWithTheSpacing() {
+        assertThat(HingeCouple.drop(0.0001, 0.45, 0.5)).isCloseTo(0.00009, within(1e-12));
+    }
+
+    /** A check of the sum of all moments about the bottom hinge. */
+    @Test
+    void everyCheckSaysWhatItCompares() {
+        assertThat(door(60, hinges(0.5, 3, 0.019), solid(0.6)).answer().checks())
+                .extracting(Check::what)
+                .containsExactly(
+                        "use of a screw in the top hinge, the door's own weight, against all of it",
+                        "use of a screw in the top hinge, a hand on the open door, against all of it",
+                        "how deep a hinge screw goes, against the a wood behind the leaf less 2 mm",
+                        "how deep a hinge screw goes, against the a wood behind the leaf less 2 mm");
+    }
+}
