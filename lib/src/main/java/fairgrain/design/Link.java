@@ -30,23 +30,23 @@ public record Link(
         }
     }
 
-    /** Of what was answered; sag is no matter of carrying. */
+    /** Of what was answered; sag is no matter of carrying, and a distance counts only where it is too short. */
     static Link of(Stage stage, Finding finding) {
-        List<Outcome> carries = finding.outcomes().stream()
-                .filter(outcome -> stage != Stage.SHELF || isStrength(outcome.planned()))
+        List<Outcome> loads = finding.outcomes().stream()
+                .filter(outcome -> outcome.planned().dimension() != Dimension.LENGTH)
                 .toList();
-        List<Missing> missing =
-                carries.isEmpty() && finding.missing().isEmpty() ? List.of(STRENGTH) : finding.missing();
-        return new Link(stage, finding.part(), nearest(carries), missing, Optional.of(finding));
+        List<Outcome> tooShort = finding.outcomes().stream()
+                .filter(outcome -> outcome.planned().dimension() == Dimension.LENGTH && stage != Stage.SHELF)
+                .filter(outcome -> !outcome.planned().holds())
+                .toList();
+        List<Missing> missing = loads.isEmpty() && finding.missing().isEmpty() ? List.of(STRENGTH) : finding.missing();
+        return new Link(
+                stage, finding.part(), nearest(tooShort).or(() -> nearest(loads)), missing, Optional.of(finding));
     }
 
     /** Of a part of which the design does not say how it carries. */
     static Link untold(Stage stage, String part) {
         return new Link(stage, part, Optional.empty(), List.of(stage.missing()), Optional.empty());
-    }
-
-    private static boolean isStrength(Check check) {
-        return check.dimension() != Dimension.LENGTH;
     }
 
     static Optional<Outcome> nearest(List<Outcome> outcomes) {

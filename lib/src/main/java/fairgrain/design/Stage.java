@@ -8,7 +8,7 @@ public enum Stage {
     UNDER_SHELF(
             "what the shelf rests on",
             "what carries it in the sides",
-            "enter 'shelf pins' under it by its name, or its 'joints'"),
+            "enter 'shelf pins' under it by its name, or its ends among 'joints'"),
     FRAME("the frame of a door", "how its corners are joined", "enter its 'corners' with the door"),
     HINGES("the hinges of a door", "how it hangs", "enter its 'hinges' with the door"),
     CASE("sides to top and bottom", "how top and bottom are joined to the sides", "enter 'joined' with the case"),

@@ -138,7 +138,8 @@ public record Wall(
                 topLoad.times(times),
                 cases,
                 warmest,
-                aboveFloor);
+                aboveFloor,
+                by);
     }
 
     @Override

@@ -75,6 +75,7 @@ public final class DesignForm extends Form<Design> {
         entered("hollow shelves", new HollowShelfForm(catalog), "shelves of two skins on ribs or on a light core");
         parts("rod shelves", new RodShelfForm(catalog), "floating shelves on hidden rods");
         entered("shelf pins", new PinsUnderForm(catalog), "pins under shelves of the same piece");
+        parts("joints", new JointedEndsForm(catalog), "joints at the ends of boards whose strength is asked for");
         box = block("case", new CaseForm(catalog), "sides, top, bottom and back")
                 .optional();
         parts("tied back", new TiedForm(catalog), "free-standing pieces that are tied back to the wall");

@@ -44,7 +44,7 @@ final class PathFigure {
         return figure.paper.drawing(
                 "the way of every load",
                 "A chain of " + path.links().size() + " links, from the shelf to the studs. "
-                        + String.join(". ", figure.said) + ".",
+                        + String.join("; ", figure.said) + ".",
                 WIDTH,
                 figure.top);
     }

@@ -105,7 +105,7 @@ class LoadPathTest {
         assertThat(review.path().notJudged().stream().flatMap(l -> l.missing().stream()))
                 .contains(new Missing(
                         "what carries it in the sides",
-                        "enter 'shelf pins' under it by its name, or its 'joints'"));
+                        "enter 'shelf pins' under it by its name, or its ends among 'joints'"));
         assertThat(review.verdict()).isEqualTo(Verdict.NOT_JUDGED);
     }
 
