@@ -31,7 +31,8 @@ class ArchitectureTest {
      * The doors between rooms of a floor: a board knows how its rings turn its movement, a setting where the piece will live, a
      * log what wood settles at in its air, a door how its corners are joined.
      */
-    private static final List<String> NEIGHBOURS = List.of("part > movement", "part > place", "hygrometer > moisture", "door > joint");
+    private static final List<String> NEIGHBOURS =
+            List.of("part > movement", "part > place", "hygrometer > moisture", "door > joint");
 
     @ArchTest
     static final ArchRule aPackageUsesOnlyPackagesBelowIt = floors();

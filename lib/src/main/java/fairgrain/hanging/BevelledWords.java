@@ -43,7 +43,7 @@ final class BevelledWords {
                         QUESTION,
                         Words.of(
                                 "With heavy contents the bevel draws it in with {}, where {} is needed; the screws of"
-                                    + " the wall strip are pulled with {} together, those of the case strip with {}.",
+                                        + " the wall strip are pulled with {} together, those of the case strip with {}.",
                                 heavy.wedge(),
                                 heavy.needed(),
                                 heavy.wallPull(),

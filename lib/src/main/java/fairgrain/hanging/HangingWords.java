@@ -53,8 +53,8 @@ final class HangingWords {
                         stud instanceof Masonry ? IN_MASONRY : QUESTION,
                         Words.of(
                                 "With heavy contents it weighs {} and pulls away from the wall with {} at the screws;"
-                                    + " the hardest worked screw, at {} from the left end, carries {} along the wall"
-                                    + " and {} out of it and uses {} of what it may carry for good.",
+                                        + " the hardest worked screw, at {} from the left end, carries {} along the wall"
+                                        + " and {} out of it and uses {} of what it may carry for good.",
                                 new Mass(hanging.hung().mass(1)),
                                 heavy.pull(),
                                 worst.stud(),
