@@ -45,8 +45,8 @@ class DeclaredHoldsTest {
 
     private static Hanging anchored(double kg, DeclaredAnchor anchor, double lengthMm, double gapMm) {
         Hanging like = Hung.cabinet(kg, 1, gapMm);
-        Fixing fixing =
-                new Fixing(anchor, Length.mm(lengthMm), new Row(Length.mm(720), 1), Hung.at(90, 245, 400, 555, 710), Hung.RAIL);
+        Fixing fixing = new Fixing(
+                anchor, Length.mm(lengthMm), new Row(Length.mm(720), 1), Hung.at(90, 245, 400, 555, 710), Hung.RAIL);
         return new Hanging(
                 "cabinet",
                 like.hung(),
