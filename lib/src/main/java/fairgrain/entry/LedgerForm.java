@@ -19,7 +19,7 @@ final class LedgerForm extends Form<HungBy.LedgerSaid> {
     private final Field<Length> depth = length("depth", Rail.DEPTH, "upright").example("3 in");
     private final Field<Optional<Length>> screwsUp = length(
                     "screws above its lower edge",
-                    new Limits("screws above the ledger's lower edge", 0.003, 0.6, "m"),
+                    new Limits("screws above the ledger's lower edge", 0.01, 0.6, "m"),
                     "left out, the middle of it")
             .example("2 in")
             .optional();

@@ -45,7 +45,7 @@ final class BevelledChecks {
         double worst = 0;
         double carried = 0;
         List<BevelledStrips.Use> hardest = List.of();
-        for (Hanging asked : which.hasPerson() ? List.of(hanging, empty) : List.of(hanging)) {
+        for (Hanging asked : List.of(hanging, empty)) { // less weight may lean farther out
             for (Demand.Side side : Demand.Side.values()) {
                 Demand demand = asked.demand(which, heaviness, side);
                 BevelledForces forces = forces(demand);

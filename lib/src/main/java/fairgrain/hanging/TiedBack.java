@@ -160,6 +160,8 @@ public record TiedBack(StandingPiece piece, Tie tie, double peopleFactor, Option
                         Amount.ratio(peopleFactor))
                 .note("Keep the straps level and tight: one that slopes steeply pulls harder and across its screws,"
                         + " which is not judged; neither is a thick carpet under the front feet.")
+                .note("It is taken that every screw is pulled straight out of the back of the piece and of the wall."
+                        + " Angle brackets pry, and pull their screws harder: they are not judged.")
                 .note("A tie is for a slip, not for climbing: drawers that lock one another do more.")
                 .cautions(
                         Caution.LOCAL_CODE,

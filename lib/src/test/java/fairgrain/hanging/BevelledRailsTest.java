@@ -14,6 +14,7 @@ import fairgrain.quantity.Length;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -274,5 +275,49 @@ class BevelledRailsTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> good.fixing(good.hanging().fixing().with(new Row(Length.mm(100), 1))))
                 .withMessage("the wall strip is held by one row of screws");
+    }
+
+    /** Any strips that have room for bevel and screws, any weight, standing anywhere along the case, everybody who may load it. */
+    @Property(tries = 150)
+    void whateverStripsHaveRoomAreReckonedAndNeverPulledLessThanTheBevelDraws(
+            @ForAll @DoubleRange(min = 12, max = 38) double thick,
+            @ForAll @DoubleRange(min = 20, max = 70) double degrees,
+            @ForAll @DoubleRange(min = 50, max = 250) double depth,
+            @ForAll @DoubleRange(min = 0.1, max = 0.9) double screws,
+            @ForAll @DoubleRange(min = 1, max = 300) double kg,
+            @ForAll @DoubleRange(min = -0.49, max = 0.49) double off) {
+        CaseScrews plain = thick(5).pair().screws();
+        BevelledPair pair = new BevelledPair(
+                Math.toRadians(degrees),
+                Length.mm(depth),
+                new CaseScrews(
+                        8, plain.screw(), plain.length(), Length.mm(20), CaseScrews.Driven.FROM_BEHIND, plain.member()),
+                BevelledPair.Bearing.RECESSED_BACK,
+                Optional.of(false),
+                Optional.empty());
+        Rail strip = strip(thick, depth, Math.max(5, screws * (depth - thick * Math.tan(Math.toRadians(degrees)))));
+        Assume.that(pair.unfit(strip).isEmpty());
+        Hanging like = hanging(5, strip, 655, LoadCases.of(LoadCase.CHILD_CLIMBING, LoadCase.ADULT_LEANING));
+        Hanging leaning = like.hung(new HungWeight(List.of(new HungWeight.Item(
+                "all of it", kg, 1.3 * kg, 0.15, off, OptionalDouble.empty(), HungWeight.Stays.ON))));
+        BevelledRails rails = new BevelledRails(leaning, pair);
+        BevelledRails.Held held = rails.answer();
+        assertThat(held.wallPull().newtons())
+                .isGreaterThanOrEqualTo(held.wedge().newtons());
+        assertThat(held.casePull().newtons())
+                .isGreaterThanOrEqualTo(held.needed().newtons());
+        assertThat(held.checks()).allMatch(c -> c.demand() >= 0);
+        BevelledRails middle = new BevelledRails(
+                like.hung(new HungWeight(List.of(new HungWeight.Item(
+                        "all of it", kg, 1.3 * kg, 0.15, 0, OptionalDouble.empty(), HungWeight.Stays.ON)))),
+                pair);
+        for (int i = 0; i < held.checks().size(); i++) {
+            Check to = held.checks().get(i);
+            if (to.what().contains("case strip") && to.what().contains("standing")) {
+                assertThat(to.demand())
+                        .as("leaning to one side, " + to.what())
+                        .isGreaterThanOrEqualTo(middle.answer().checks().get(i).demand() * (1 - 1e-9));
+            }
+        }
     }
 }

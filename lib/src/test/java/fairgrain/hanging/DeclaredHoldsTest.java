@@ -205,7 +205,7 @@ class DeclaredHoldsTest {
         double v = hanging.answer().weight().newtons();
         assertThat(held.weight().newtons()).isCloseTo(v, within(1e-9));
         assertThat(held.pull().newtons()).isCloseTo(v * 19 / 40, within(1e-9));
-        // 406 mm from stud to stud; past the last one 200 mm: v a²/2 is as much as v L²/8 nearly
+        // 406 mm from stud to stud; past the last one 200 mm: v a²/2 is nearly as much as v L²/8
         double w = v / 0.8;
         assertThat(held.checks().get(1).what())
                 .isEqualTo("bending of the ledger from stud to stud, standing, against what is allowed");
@@ -242,5 +242,46 @@ class DeclaredHoldsTest {
             assertThat(two.pull().newtons()).isEqualTo(one.pull().newtons());
             assertThat(two.used()).isLessThan(one.used());
         }
+    }
+
+    /** Whoever leans: heavier contents, spread evenly, never rest lighter. */
+    @Property(tries = 100)
+    void aLedgerIsReckonedWhateverRestsOnIt(
+            @ForAll @DoubleRange(min = 1, max = 300) double kg, @ForAll @DoubleRange(min = 0, max = 20) double more) {
+        LedgerHold once = leaning(kg);
+        LedgerHold heavier = leaning(kg + more);
+        for (int i = 0; i < once.answer().checks().size(); i++) {
+            assertThat(heavier.answer().checks().get(i).demand())
+                    .as(once.answer().checks().get(i).what())
+                    .isGreaterThanOrEqualTo(once.answer().checks().get(i).demand() * (1 - 1e-9));
+        }
+    }
+
+    private static LedgerHold leaning(double kg) {
+        Hanging like = Hung.cabinet(5, 2, 12.7);
+        HungWeight hung = new HungWeight(List.of(
+                new HungWeight.Item("case", 5, 5, 0.15, 0, OptionalDouble.empty(), HungWeight.Stays.ON),
+                new HungWeight.Item("contents", kg, kg, 0.15, 0, OptionalDouble.empty(), HungWeight.Stays.NOT_YET)));
+        return new LedgerHold(
+                like.cases(LoadCases.of(LoadCase.ADULT_LEANING)).hung(hung), ledger(2, LongGrain.of(80e6, 9e6)));
+    }
+
+    /** More of what is declared never uses an anchor more; a larger divisor never less. */
+    @Property(tries = 100)
+    void anAnchorDeclaredStrongerIsNeverUsedMore(
+            @ForAll @DoubleRange(min = 200, max = 20_000) double tension,
+            @ForAll @DoubleRange(min = 200, max = 20_000) double shear,
+            @ForAll @DoubleRange(min = 1, max = 500) double more) {
+        double once = Hung.used(
+                anchored(20, anchor(tension, shear, DeclaredScrew.Given.ALLOWABLE, false, Masonry.Kind.SOLID), 90, 12));
+        assertThat(Hung.used(anchored(
+                        20,
+                        anchor(tension + more, shear + more, DeclaredScrew.Given.ALLOWABLE, false, Masonry.Kind.SOLID),
+                        90,
+                        12)))
+                .isLessThanOrEqualTo(once * (1 + 1e-12));
+        assertThat(Hung.used(anchored(
+                        20, anchor(tension, shear, DeclaredScrew.Given.ULTIMATE, true, Masonry.Kind.SOLID), 90, 12)))
+                .isGreaterThanOrEqualTo(once * (1 - 1e-12));
     }
 }
