@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import fairgrain.design.Design;
-import fairgrain.design.TiedPiece;
 import fairgrain.design.Wall;
 import fairgrain.finding.Finding;
 import fairgrain.finding.Missing;
@@ -25,7 +24,6 @@ import fairgrain.hanging.LedgerHold;
 import fairgrain.hanging.Lift;
 import fairgrain.hanging.Masonry;
 import fairgrain.hanging.RailStrength;
-import fairgrain.hanging.TiedBack;
 import fairgrain.quantity.Length;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -51,7 +49,7 @@ class HungByFormTest {
             "held",
             "both edges");
 
-    private static Object[] with(Object[] base, Object... changes) {
+    static Object[] with(Object[] base, Object... changes) {
         Map<Object, Object> all = new LinkedHashMap<>();
         for (int i = 0; i < base.length; i += 2) {
             all.put(base[i], base[i + 1]);
@@ -97,7 +95,7 @@ class HungByFormTest {
                 changes);
     }
 
-    private static Object[] anchor(Object... changes) {
+    static Object[] anchor(Object... changes) {
         return with(
                 in(
                         "name",
@@ -357,115 +355,5 @@ class HungByFormTest {
                 .isEqualTo("wall: masonry has no studs: enter 'anchors at'");
         assertThat(problem(masonry("screw", "No. 10 wood screw")))
                 .isEqualTo("wall: say what holds it to the wall once: by 'screw' or by 'anchor'");
-    }
-
-    private static Object[] chest(Object... changes) {
-        return with(
-                in(
-                        "name",
-                        "chest of drawers",
-                        "weight",
-                        "90 lb",
-                        "depth",
-                        "18",
-                        "height",
-                        "48",
-                        "front feet behind front",
-                        "1",
-                        "open weight",
-                        "35 lb",
-                        "open reach",
-                        "14",
-                        "ties",
-                        "2",
-                        "ties above floor",
-                        "44",
-                        "strap holds",
-                        "900 lb",
-                        "stud",
-                        "spruce-pine-fir",
-                        "wall board",
-                        "1/2",
-                        "screw",
-                        "No. 10 wood screw",
-                        "screw length",
-                        "3",
-                        "case screw",
-                        "No. 8 wood screw",
-                        "case screw length",
-                        "3/4",
-                        "case wood",
-                        "yellow-poplar",
-                        "case thickness",
-                        "3/4"),
-                changes);
-    }
-
-    private static Question<?> tied(Object... changes) {
-        Reading reading = Given.inInches();
-        Design design = new DesignForm(CATALOG)
-                .design(block("name", "piece", "units", "inches", "tied back", blocks(chest(changes))), reading);
-        assertThat(reading.problems()).extracting(Problem::text).isEmpty();
-        return Objects.requireNonNull(design)
-                .parts(TiedPiece.class)
-                .get(0)
-                .questions(design)
-                .get(0);
-    }
-
-    private static String tiedProblem(Object... changes) {
-        Reading reading = Given.inInches();
-        new DesignForm(CATALOG)
-                .design(block("name", "piece", "units", "inches", "tied back", blocks(chest(changes))), reading);
-        List<String> all = reading.problems().stream().map(Problem::text).toList();
-        assertThat(all).hasSize(1);
-        return all.get(0).replaceFirst("^lakeside.yaml:\\d+:\\d+: ", "");
-    }
-
-    @Test
-    void aTiedPieceIsAskedWithoutACase() {
-        TiedBack asked = (TiedBack) tied();
-        assertThat(asked.tie().strap().orElseThrow().newtons())
-                .as("ultimate unless said")
-                .isCloseTo(900 * 4.4482216152605 / 4, within(1e-6));
-        assertThat(asked.findings().get(0).verdict()).isIn(Verdict.HOLDS, Verdict.CLOSE);
-        assertThat(tied("strap holds", "").findings().get(0).missing())
-                .extracting(Missing::what)
-                .containsExactly("what a strap itself holds");
-        assertThat(tied("stud", "", "wall board", "", "screw", "", "screw length", "")
-                        .findings()
-                        .get(0)
-                        .missing())
-                .extracting(Missing::what)
-                .containsExactly(
-                        "what it is tied to",
-                        "what lies between tie and stud",
-                        "which screws hold the ties to the wall",
-                        "how long these screws are");
-        assertThat(tied("stud", "", "wall", "solid masonry").findings().get(0).missing())
-                .extracting(Missing::what)
-                .containsExactly("what holds in such a wall");
-        assertThat(tied(
-                                "stud",
-                                "",
-                                "wall",
-                                "solid masonry",
-                                "screw",
-                                "",
-                                "anchor",
-                                anchor(),
-                                "earthquake coefficient",
-                                "0.3")
-                        .findings()
-                        .get(0)
-                        .missing())
-                .extracting(Missing::what)
-                .containsExactly("whether the anchor holds in cracked walls in an earthquake");
-        assertThat(tiedProblem("ties above floor", "50"))
-                .isEqualTo("chest of drawers: the ties must sit no higher than the top of the piece");
-        assertThat(tiedProblem("wall", "concrete"))
-                .isEqualTo("chest of drawers: say what it is tied to once: by 'stud' or by 'wall'");
-        assertThat(tiedProblem("anchor", anchor()))
-                .isEqualTo("chest of drawers: say what holds it to the wall once: by 'screw' or by 'anchor'");
     }
 }
