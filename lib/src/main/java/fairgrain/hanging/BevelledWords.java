@@ -82,8 +82,10 @@ final class BevelledWords {
     private void sizes(Finding.Draft draft) {
         HangingSizes.add(draft, hanging);
         Length rise = pair.rise(strip.thickness());
-        draft.size("spacer at the bottom, as thick as the strips", strip.thickness())
-                .size(
+        if (pair.standsOff()) {
+            draft.size("spacer at the bottom, as thick as the strips", strip.thickness());
+        }
+        draft.size(
                         "height free above it, to lift it over its mate",
                         hanging.in().rule().up(rise.plus(BevelledRails.CLEAR)))
                 .size(

@@ -120,6 +120,14 @@ class BevelledRailsTest {
     }
 
     @Test
+    void onlyAStripThatStandsOffAsksForASpacer() {
+        assertThat(finding(thick(5)).sizes()).anyMatch(size -> size.what().startsWith("spacer at the bottom"));
+        assertThat(finding(thick(5, BevelledPair.Bearing.RECESSED_BACK, Optional.of(true), LoadCases.ALWAYS))
+                        .sizes())
+                .noneMatch(size -> size.what().startsWith("spacer at the bottom"));
+    }
+
+    @Test
     void aLightCaseOnThickStripsHolds() {
         assertThat(finding(thick(5)).outcomes())
                 .filteredOn(o -> !o.planned().holds())
