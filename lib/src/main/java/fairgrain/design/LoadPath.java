@@ -29,8 +29,12 @@ public record LoadPath(List<Link> links) {
             add(all, Stage.FRAME, door.name(), asked);
             add(all, Stage.HINGES, door.name(), asked);
         }
+        boolean hooked = design.parts(Wall.class).stream()
+                .anyMatch(wall -> wall.by().bevelled().isPresent());
         for (Stage stage : List.of(Stage.CASE, Stage.PULLED_OFF, Stage.RAIL, Stage.WALL)) {
-            add(all, stage, Wall.CASE, asked);
+            if (stage != Stage.RAIL || !hooked) { // bevelled strips are judged with their screws
+                add(all, stage, Wall.CASE, asked);
+            }
         }
         return new LoadPath(all);
     }

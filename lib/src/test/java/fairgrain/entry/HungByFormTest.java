@@ -7,6 +7,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import fairgrain.design.Design;
+import fairgrain.design.Link;
+import fairgrain.design.Review;
+import fairgrain.design.Stage;
 import fairgrain.design.Wall;
 import fairgrain.finding.Finding;
 import fairgrain.finding.Missing;
@@ -203,6 +206,21 @@ class HungByFormTest {
         Finding finding = rails.findings().get(0);
         assertThat(finding.missing()).isEmpty();
         assertThat(finding.verdict()).isIn(Verdict.HOLDS, Verdict.CLOSE);
+    }
+
+    /** The strips are judged with their screws: no rail is asked for beside them. */
+    @Test
+    void theWayOfTheLoadGoesThroughTheStripsToTheWall() {
+        assertThat(stages("rail", STRIP, "bevelled rails", bevelled()))
+                .contains(Stage.WALL)
+                .doesNotContain(Stage.RAIL);
+        assertThat(stages()).contains(Stage.RAIL, Stage.WALL);
+    }
+
+    private static List<Stage> stages(Object... changes) {
+        Reading reading = Given.inInches();
+        Design design = Objects.requireNonNull(new DesignForm(CATALOG).design(node(changes), reading));
+        return Review.of(design).path().links().stream().map(Link::stage).toList();
     }
 
     @Test
