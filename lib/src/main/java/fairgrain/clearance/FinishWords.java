@@ -1,5 +1,6 @@
 package fairgrain.clearance;
 
+import fairgrain.finding.Caution;
 import fairgrain.finding.Finding;
 import fairgrain.finding.Outcome;
 import fairgrain.finding.Reliability;
@@ -13,6 +14,9 @@ import fairgrain.quantity.Dimension;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.MoistureContent;
 import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.stream.Stream;
 
 /** What {@link FinishEffect} says to a maker. */
 final class FinishWords {
@@ -50,7 +54,19 @@ final class FinishWords {
                         + " wears.");
         cup(draft);
         remedies(draft);
+        draft.cautions(Caution.WOOD_DUST);
+        if (isOil()) {
+            draft.cautions(Caution.OILY_RAGS);
+        }
         return draft.done();
+    }
+
+    /** Whether rags with it may catch fire: anything that is called an oil, an alkyd or a varnish. */
+    private boolean isOil() {
+        return Stream.of(effect.front().finish(), effect.back().finish())
+                .filter(Objects::nonNull)
+                .map(finish -> finish.name().toLowerCase(Locale.ROOT))
+                .anyMatch(name -> name.contains("oil") || name.contains("alkyd") || name.contains("varnish"));
     }
 
     private String said() {

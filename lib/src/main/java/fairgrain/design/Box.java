@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param thickness of sides, top and bottom
  * @param joined how each end of top and bottom is fixed to its side; empty if not said
  * @param railJoined how each end of the hanging rail is fixed to its side; empty if not said
+ * @param backFixed how the back is screwed to the case within the height of the rail; empty if not said
  */
 public record Box(
         Length width,
@@ -22,7 +23,8 @@ public record Box(
         Length backThickness,
         Material backMaterial,
         Optional<EndJoint> joined,
-        Optional<EndJoint> railJoined) {
+        Optional<EndJoint> railJoined,
+        Optional<BackFixed> backFixed) {
     private static final String CASE = "case";
 
     /** Sides, top and bottom [kg]. */

@@ -1,7 +1,9 @@
 package fairgrain.design;
 
 import fairgrain.finding.Question;
+import fairgrain.hanging.Hanging;
 import fairgrain.hanging.RailStrength;
+import fairgrain.joint.BackHolds;
 import fairgrain.joint.EndJoint;
 import fairgrain.joint.EndJointHolds;
 import fairgrain.joint.JointWood;
@@ -15,6 +17,7 @@ import java.util.Optional;
 public record CaseJoints(Box box) implements Part {
     private static final double HEAVY = 1.1; // judgement: wood is rarely a tenth heavier than its table says
     private static final String RAIL = "hanging rail to sides";
+    private static final String BACK = "back to case";
 
     @Override
     public String name() {
@@ -30,6 +33,9 @@ public record CaseJoints(Box box) implements Part {
                 all.add(end("top to sides", joint, wall.topLoad(), "half of the top and what stands on it"));
             });
             box.railJoined().ifPresent(joint -> rail(joint, wall, design).ifPresent(all::add));
+            if (box.railJoined().isEmpty()) {
+                box.backFixed().ifPresent(fixed -> back(fixed, wall, design).ifPresent(all::add));
+            }
         }
         return List.copyOf(all);
     }
@@ -62,8 +68,29 @@ public record CaseJoints(Box box) implements Part {
                         "half of all that hangs and of the pull at the screws")));
     }
 
+    /** The back alone ties the case to the wall where no rail is fixed to the sides. */
+    private Optional<Question<?>> back(BackFixed fixed, Wall wall, Design design) {
+        return wall.questions(design).stream()
+                .filter(Hanging.class::isInstance)
+                .map(Hanging.class::cast)
+                .findFirst()
+                .map(hanging -> new BackHolds(
+                        BACK,
+                        fixed.screws(),
+                        fixed.screw(),
+                        fixed.length(),
+                        box.backMaterial().jointed(),
+                        box.backThickness(),
+                        fixed.heads(),
+                        box.material().jointed(),
+                        hanging.heavyPull(),
+                        hanging.heavyWeight()));
+    }
+
     @Override
     public Optional<Carries> carries(Question<?> question) {
-        return Optional.of(new Carries(question.part().equals(RAIL) ? Stage.PULLED_OFF : Stage.CASE, Wall.CASE));
+        return Optional.of(new Carries(
+                question.part().equals(RAIL) || question instanceof BackHolds ? Stage.PULLED_OFF : Stage.CASE,
+                Wall.CASE));
     }
 }

@@ -15,7 +15,7 @@ public enum Stage {
     PULLED_OFF(
             "the case on its back and rail",
             "what keeps the wall from pulling the rail off the case",
-            "enter 'rail joined' with the case"),
+            "enter 'rail joined' with the case, or how its back is 'fixed'"),
     RAIL("the rail under the screw heads", "how strong the rail is", "enter 'depth' with the rail"),
     WALL("screws and studs", "how it hangs on the wall", "enter 'wall'");
 

@@ -7,11 +7,14 @@ import fairgrain.finding.Outcome;
 import fairgrain.finding.Remedy;
 import fairgrain.finding.Verdict;
 import fairgrain.finding.Words;
+import fairgrain.joint.JointWood;
+import fairgrain.joint.ScrewHoles;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -45,6 +48,7 @@ final class HingeWords {
         if (held.mayPull().newtons() > 0) {
             draft.size("pull that one screw may bear for good", held.mayPull());
         }
+        ScrewHoles.into(draft, hold.hinges().screw(), stile(), "in the stile");
         draft.note(
                 "For each tenth of a millimetre of play in the hinges its closing edge drops {}: let them in snugly.",
                 held.drop());
@@ -67,6 +71,17 @@ final class HingeWords {
             draft.remedies(cures());
         }
         return draft.done();
+    }
+
+    private JointWood stile() {
+        LeafIn in = hold.door();
+        return new JointWood(
+                in.name(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                in.gravity(),
+                OptionalDouble.empty(),
+                in.evidence());
     }
 
     private List<Missing> missing() {

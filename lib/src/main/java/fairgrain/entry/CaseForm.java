@@ -1,10 +1,14 @@
 package fairgrain.entry;
 
+import fairgrain.design.BackFixed;
 import fairgrain.design.Box;
 import fairgrain.design.Material;
 import fairgrain.form.Entries;
 import fairgrain.form.Field;
 import fairgrain.form.Form;
+import fairgrain.form.Kinds;
+import fairgrain.hanging.Screw;
+import fairgrain.joint.EndJoint;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.Limits;
 import java.util.Optional;
@@ -57,25 +61,52 @@ final class CaseForm extends Form<Box> {
                 behind.thickness(),
                 behind.material(),
                 e.get(joined).map(told -> told.of(e.get(thickness), e.get(depth))),
-                e.get(railJoined).map(told -> told.of(e.get(thickness), e.get(depth))));
+                e.get(railJoined).map(told -> told.of(e.get(thickness), e.get(depth))),
+                behind.fixed());
     }
 
-    private record Back(Material material, Length thickness) {}
+    private record Back(Material material, Length thickness, Optional<BackFixed> fixed) {}
 
     private static final class BackForm extends Form<Back> {
         private final Field<Material> material;
         private final Field<Length> thickness =
                 length("thickness", THICKNESS, "as measured").example("1/4 in");
 
+        private final Field<Optional<BackFixed>> fixed;
+
         BackForm(Catalog catalog) {
             super("back", "What closes the case behind.");
+            fixed = block("fixed", new FixedForm(catalog), "its screws, where no rail is fixed to the sides")
+                    .optional();
             material = field("material", new MaterialKind(catalog), "a sheet or a wood")
                     .example("birch plywood 6 5 mm along");
         }
 
         @Override
         protected Back build(Entries e) {
-            return new Back(e.get(material), e.get(thickness));
+            return new Back(e.get(material), e.get(thickness), e.get(fixed));
+        }
+    }
+
+    private static final class FixedForm extends Form<BackFixed> {
+        private final Field<Integer> screws = count(
+                        "screws within the rail", 1, 200, "from behind into the case, within the height of the rail")
+                .example("8");
+        private final Field<Screw> screw;
+        private final Field<Length> length =
+                length("screw length", EndJoint.LENGTH, "from under the head").example("1 1/4 in");
+        private final Field<Boolean> heads = yesNo("round heads", "round or pan heads, or washers under them")
+                .orElse(false);
+
+        FixedForm(Catalog catalog) {
+            super("fixed back", "The screws that hold the back to the case.");
+            screw = field("screw", Kinds.named("screw", catalog.screwFinder()), "which")
+                    .example("No. 8 wood screw");
+        }
+
+        @Override
+        protected BackFixed build(Entries e) {
+            return new BackFixed(e.get(screws), e.get(screw).size(), e.get(length), e.get(heads));
         }
     }
 }

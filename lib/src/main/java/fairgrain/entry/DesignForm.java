@@ -76,6 +76,8 @@ public final class DesignForm extends Form<Design> {
         parts("rod shelves", new RodShelfForm(catalog), "floating shelves on hidden rods");
         entered("shelf pins", new PinsUnderForm(catalog), "pins under shelves of the same piece");
         parts("joints", new JointedEndsForm(catalog), "joints at the ends of boards whose strength is asked for");
+        parts("crests", new CrestForm(catalog), "crests and mouldings that stand up, for their short grain");
+        parts("screws", new ScrewFitForm(catalog), "screws of which only is asked whether they fit");
         box = block("case", new CaseForm(catalog), "sides, top, bottom and back")
                 .optional();
         parts("tied back", new TiedForm(catalog), "free-standing pieces that are tied back to the wall");

@@ -20,6 +20,11 @@ public enum Caution {
             + " people sit."),
     SHARDS("Annealed glass breaks into long sharp shards that fall on whatever is below; toughened glass can fall to"
             + " pieces all at once, without warning."),
+    OILY_RAGS(
+            "Rags wet with a drying oil heat up by themselves and catch fire: spread them flat outdoors until they are"
+                    + " hard, or drown them in water in a shut metal can."),
+    WOOD_DUST("Wood dust harms the lungs, and that of some woods is known to cause cancer: collect it where it is made,"
+            + " and wear a mask that fits."),
     SHELF_IN_USE("Do not stand or climb on a shelf: no person is in these figures.");
 
     private final String sentence;

@@ -204,6 +204,20 @@ public record Hanging(
                 which, hung, cabinet, cases, heaviness, fixing.top().height().metres(), side);
     }
 
+    /** Of all that hangs, contents at their heavy figure. */
+    public Force heavyWeight() {
+        return Force.newtons(heavy().weight());
+    }
+
+    /** What pulls away from the wall at the top, contents at their heavy figure. */
+    public Force heavyPull() {
+        return Force.newtons(Math.max(0, heavy().pull(fixing.top().height().metres(), CONTACT.metres())));
+    }
+
+    private Demand heavy() {
+        return demand(LoadCase.STANDING, 1, Demand.Side.RIGHT);
+    }
+
     private double whole(Demand demand) {
         return Math.hypot(demand.shear(), demand.pull(fixing.top().height().metres(), CONTACT.metres()));
     }

@@ -92,6 +92,11 @@ public record EndJointHolds(String part, EndJoint joint, JointWood board, JointW
                     Force.newtons(strength.low()));
         }
         strength.notes().forEach(note -> draft.note(note));
+        if (joint instanceof EndJoint.ThroughSide screws) {
+            side.gravity()
+                    .ifPresent(g -> draft.size("hole in the side for the shank", ScrewHoles.shank(screws.screw(), g)));
+            ScrewHoles.into(draft, screws.screw(), board, "in the end of the board");
+        }
         if (outcomes.stream().anyMatch(o -> o.verdict() == Verdict.FAILS)) {
             draft.remedies(cures());
         }

@@ -17,7 +17,9 @@ import fairgrain.finding.Verdict;
 import fairgrain.form.Given;
 import fairgrain.form.Problem;
 import fairgrain.form.Reading;
+import fairgrain.joint.CrestHolds;
 import fairgrain.joint.EndJointHolds;
+import fairgrain.joint.ScrewFit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -164,6 +166,29 @@ class JointFormsTest {
         EndJointHolds joint = asked(design, EndJointHolds.class).get(0);
         double shelf = design.parts(Weighs.class).get(0).mass();
         assertThat(joint.load().newtons()).isCloseTo(1.1 * (shelf + 20 * 0.45359237) / 2 * 9.80665, within(1e-9));
+    }
+
+    @Test
+    void crestsAndScrewsAreAskedOfThemselves() {
+        Design design = design(
+                "crests",
+                blocks(in("name", "crest", "wood", "black walnut", "thickness", "3/4", "neck", "3", "above neck", "2")),
+                "screws",
+                blocks(in(
+                        "name",
+                        "cleat to side",
+                        "screw",
+                        "No. 8 wood screw",
+                        "length",
+                        "1 1/4",
+                        "through",
+                        in("material", "yellow-poplar", "thickness", "1/2"),
+                        "into",
+                        in("material", "white oak", "thickness", "1 1/2"),
+                        "from edge",
+                        "3/4")));
+        assertThat(asked(design, CrestHolds.class).get(0).push().newtons()).isEqualTo(100);
+        assertThat(asked(design, ScrewFit.class).get(0).answer().checks()).hasSize(3);
     }
 
     static Stream<Arguments> refusals() {
