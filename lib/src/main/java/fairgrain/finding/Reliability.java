@@ -37,9 +37,12 @@ public final class Reliability {
 
     /** Every check of a question at its own likely worst case, the expected one beside it. */
     public static <A extends Answer> List<Outcome> outcomes(Question<A> question, double deviations) {
-        Model<A> model = question.model();
+        return outcomes(question.model(), question.spreads(), deviations);
+    }
+
+    /** The same for a model that was made before. */
+    public static <A extends Answer> List<Outcome> outcomes(Model<A> model, List<Spread> spreads, double deviations) {
         List<Check> expected = model.at(Draw.AS_PLANNED).checks();
-        List<Spread> spreads = question.spreads();
         List<Outcome> outcomes = new ArrayList<>();
         for (int check = 0; check < expected.size(); check++) {
             Draw worst = worst(model, spreads, check, deviations);

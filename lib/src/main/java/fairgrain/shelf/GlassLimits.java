@@ -2,6 +2,8 @@ package fairgrain.shelf;
 
 import fairgrain.quantity.Length;
 import fairgrain.quantity.UnitSystem;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 
 /** The thinnest glass that is made, the longest span and the heaviest load for which a glass shelf holds. */
@@ -10,10 +12,17 @@ final class GlassLimits {
 
     private final GlassShelf shelf;
     private final GlassPlate plate;
+    /** By span: the search comes back to some of them. */
+    private final Map<Double, GlassPlate> plates = new HashMap<>();
 
     GlassLimits(GlassShelf shelf) {
+        this(shelf, GlassPlate.of(shelf.glass(), shelf.rest()));
+    }
+
+    /** For a shelf whose plate was worked out before. */
+    GlassLimits(GlassShelf shelf, GlassPlate plate) {
         this.shelf = shelf;
-        plate = GlassPlate.of(shelf.glass(), shelf.rest());
+        this.plate = plate;
     }
 
     Optional<GlassShelf> leastThickness() {
@@ -30,13 +39,17 @@ final class GlassLimits {
         return new HoldingSize(this::marginAt, GlassRest.SPAN.least(), GlassRest.SPAN.most(), step)
                 .greatest().stream()
                         .mapToObj(span -> shelf.span(new Length(span)))
-                        .filter(longest -> longest.holds(GlassPlate.of(longest.glass(), longest.rest())))
+                        .filter(longest -> longest.holds(plate(longest)))
                         .findFirst();
     }
 
     private double marginAt(double span) {
         GlassShelf other = shelf.span(new Length(span));
-        return other.plannedMargin(GlassPlate.of(other.glass(), other.rest()));
+        return other.plannedMargin(plate(other));
+    }
+
+    private GlassPlate plate(GlassShelf other) {
+        return plates.computeIfAbsent(other.rest().span().metres(), span -> GlassPlate.of(other.glass(), other.rest()));
     }
 
     /** Rounded down to half a kilogram a metre. */

@@ -115,7 +115,7 @@ public record GlassShelf(
     }
 
     /** For a plate that was worked out before: it is the same whatever the thickness and the loads. */
-    private Model<Held> model(GlassPlate plate) {
+    Model<Held> model(GlassPlate plate) {
         double t = reckonedThickness();
         int plies = glass.plies();
         double own = pressure(ownPerLength()) / plies;

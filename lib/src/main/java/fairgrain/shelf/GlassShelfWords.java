@@ -2,7 +2,9 @@ package fairgrain.shelf;
 
 import fairgrain.bending.ShelfPins;
 import fairgrain.finding.Caution;
+import fairgrain.finding.Draw;
 import fairgrain.finding.Finding;
+import fairgrain.finding.Model;
 import fairgrain.finding.Outcome;
 import fairgrain.finding.Reliability;
 import fairgrain.finding.Remedy;
@@ -25,14 +27,17 @@ final class GlassShelfWords {
     }
 
     Finding finding() {
-        GlassShelf.Held held = shelf.answer();
-        List<Outcome> outcomes = Reliability.outcomes(shelf, shelf.in().deviations());
+        GlassPlate plate = GlassPlate.of(shelf.glass(), shelf.rest());
+        Model<GlassShelf.Held> model = shelf.model(plate);
+        GlassShelf.Held held = model.at(Draw.AS_PLANNED);
+        List<Outcome> outcomes =
+                Reliability.outcomes(model, shelf.spreads(), shelf.in().deviations());
         Finding.Draft draft = Finding.about(shelf.part(), "does the glass hold", why(held), shelf.evidence())
                 .outcomes(outcomes)
                 .cautions(Caution.GLASS, Caution.SHARDS, Caution.ASSUMED_CONTENTS, Caution.SHELF_IN_USE);
         missing(draft);
         notes(draft, held);
-        GlassLimits limits = new GlassLimits(shelf);
+        GlassLimits limits = new GlassLimits(shelf, plate);
         Optional<GlassShelf> thinnest = limits.leastThickness();
         Optional<GlassShelf> longest = limits.longestSpan();
         Optional<GlassShelf> heaviest = limits.heaviestLoad();

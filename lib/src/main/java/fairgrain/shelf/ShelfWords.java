@@ -3,6 +3,7 @@ package fairgrain.shelf;
 import fairgrain.bending.CreepFactor;
 import fairgrain.bending.PlateLoad;
 import fairgrain.finding.Caution;
+import fairgrain.finding.Draw;
 import fairgrain.finding.Finding;
 import fairgrain.finding.Outcome;
 import fairgrain.finding.Verdict;
@@ -37,8 +38,9 @@ final class ShelfWords {
     }
 
     Finding finding() {
-        ShelfSag.Sag expected = shelf.answer();
-        List<Outcome> outcomes = new SagModel(shelf).outcomes();
+        SagModel model = new SagModel(shelf);
+        ShelfSag.Sag expected = model.at(Draw.AS_PLANNED);
+        List<Outcome> outcomes = model.outcomes();
         Length worstFirst = ShelfSag.sag(outcomes.get(0).planned().demand());
         Length worstLater = ShelfSag.sag(outcomes.get(1).planned().demand());
         Finding.Draft draft = Finding.about(
@@ -95,16 +97,16 @@ final class ShelfWords {
         if (supports.ends() == Support.HOUSED) {
             draft.note(
                     "Its housed ends are reckoned as loose; a tight glued housing would take up to a quarter off the"
-                            + " sag (to {} on the first day), and ends that could not turn at all, which no case has, four"
-                            + " fifths (to {}).",
+                        + " sag (to {} on the first day), and ends that could not turn at all, which no case has, four"
+                        + " fifths (to {}).",
                     expected.firstDay().times(TIGHT_HOUSING),
                     expected.firstDay().times(CLAMPED));
         }
         boolean twists = Bends.twists(shelf);
         if (!twists && (!supports.middle().isEmpty() || supports.overhang() > 0)) {
             draft.note("Several bays and overhangs are reckoned as a beam, which is right on the average of the depth."
-                    + " Between pins the board dips further: in two runs known the largest sag was 1.9 times that of the"
-                    + " beam, though less than a quarter of a millimetre.");
+                + " Between pins the board dips further: in two runs known the largest sag was 1.9 times that of the"
+                + " beam, though less than a quarter of a millimetre.");
         }
         if (!twists && !shelf.loads().things().isEmpty()) {
             draft.note("Single things count twice for the sag and three times for the stress here, because a beam does"
