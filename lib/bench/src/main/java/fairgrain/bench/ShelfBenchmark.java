@@ -49,6 +49,7 @@ public class ShelfBenchmark {
     /** Which shelf. */
     public enum Shelf {
         SIMPLE,
+        SIMPLE_THAT_FAILS,
         FOUR_BAYS,
         FRONT_STRIP,
         GLASS_ON_CLEATS,
@@ -64,6 +65,7 @@ public class ShelfBenchmark {
     public void set() {
         question = switch (shelf) {
             case SIMPLE -> simple();
+            case SIMPLE_THAT_FAILS -> tooThin();
             case FOUR_BAYS -> fourBays();
             case FRONT_STRIP -> frontStrip();
             case GLASS_ON_CLEATS -> glass(GlassSupport.CLEATS);
@@ -72,7 +74,11 @@ public class ShelfBenchmark {
     }
 
     static ShelfSag simple() {
-        return shelf(Section.plain(Length.mm(250), Length.mm(20)), Supports.at(Support.PINS, Length.mm(800)));
+        return shelf(Section.plain(Length.mm(250), Length.mm(25)), Supports.at(Support.PINS, Length.mm(600)));
+    }
+
+    private static ShelfSag tooThin() {
+        return shelf(Section.plain(Length.mm(250), Length.mm(16)), Supports.at(Support.PINS, Length.mm(900)));
     }
 
     private static ShelfSag fourBays() {
