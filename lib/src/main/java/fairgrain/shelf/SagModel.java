@@ -48,8 +48,12 @@ final class SagModel implements Model<ShelfSag.Sag> {
     }
 
     SagModel(ShelfSag shelf) {
+        this(shelf, Bends.of(shelf));
+    }
+
+    /** For a shelf that was solved already, whatever stands on it now in the same places. */
+    SagModel(ShelfSag shelf, Bends bends) {
         this.shelf = shelf;
-        Bends bends = Bends.of(shelf);
         ShelfWeights weights = new ShelfWeights(shelf);
         own = bends.under(weights.own());
         spread = bends.under(weights.spread(shelf.load().expected()));
@@ -152,6 +156,11 @@ final class SagModel implements Model<ShelfSag.Sag> {
         }
         strength.forEach(check -> all.add(Outcome.certain(check)));
         return all;
+    }
+
+    /** The likely worst margin of all checks, in parts of each limit. */
+    double plannedMargin() {
+        return margin(worst());
     }
 
     /** The least margin of all checks in the cases given for the sags, in parts of each limit. */

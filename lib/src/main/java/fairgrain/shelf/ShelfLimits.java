@@ -18,11 +18,13 @@ public final class ShelfLimits {
     private static final double A_HAIR = 1e-9;
 
     private final ShelfSag shelf;
+    private final Bends bends;
     private final List<Draw> worst;
 
     public ShelfLimits(ShelfSag shelf) {
         this.shelf = shelf;
-        worst = new SagModel(shelf).worst();
+        bends = Bends.of(shelf);
+        worst = new SagModel(shelf, bends).worst();
     }
 
     /** The longest span, rounded down to a quarter of an inch or 5 mm; empty if not even the shortest holds. */
@@ -72,15 +74,16 @@ public final class ShelfLimits {
         ShelfLoad now = shelf.load();
         double heavier = now.expected() > 0 ? now.heavy() / now.expected() : 1;
         double most = ShelfLoad.PER_LENGTH.most() / heavier;
-        return greatest(
-                n -> shelf.load(new ShelfLoad(
-                        now.said(),
-                        n * step,
-                        Math.min(n * step * heavier, ShelfLoad.PER_LENGTH.most()),
-                        now.cv(),
-                        now.evidence())),
-                0,
-                down(most, step));
+        IntFunction<ShelfSag> at = n -> shelf.load(new ShelfLoad(
+                now.said(),
+                n * step,
+                Math.min(n * step * heavier, ShelfLoad.PER_LENGTH.most()),
+                now.cv(),
+                now.evidence()));
+        ShopSteps steps = new ShopSteps(
+                n -> new SagModel(at.apply(n), bends).margin(worst) >= 0,
+                n -> new SagModel(at.apply(n), bends).plannedMargin() >= 0);
+        return found(at, steps.greatest(0, down(most, step)));
     }
 
     /**
