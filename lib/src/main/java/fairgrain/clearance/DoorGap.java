@@ -98,11 +98,16 @@ public record DoorGap(
     }
 
     /** The gap as it hangs, as its overlap is given, or as it is planned. */
-    GapFit set() {
+    public GapFit set() {
         if (hungGap != null) {
             return fit(hungGap);
         }
         return overlapGiven() ? fit(door.overlap()) : plan().chosen();
+    }
+
+    /** The size of one door that day: as it hangs, or as it is to be made. */
+    public Length size() {
+        return hungGap != null && made != null ? made : plan().fitted().size(set().today());
     }
 
     @Override

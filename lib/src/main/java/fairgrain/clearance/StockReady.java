@@ -122,6 +122,11 @@ public record StockReady(String part, Board thickest, double gravity, Setting in
                 Dimension.TIME);
     }
 
+    /** How long it should lie on stickers in the room at least, if its wood is slow for its kind; 0 where it need not wait. */
+    public Amount rest() {
+        return until(NEARER, 1 / TransverseDiffusion.BAND);
+    }
+
     private double away() {
         return Math.abs(in.day().estimate().expected() - middle());
     }
@@ -206,7 +211,7 @@ public record StockReady(String part, Board thickest, double gravity, Setting in
             draft.note("It is within half a point of the middle of the room's year: it need not wait.");
             return;
         }
-        draft.size("time on stickers in the room, to within half a point of its middle", until(NEARER, slow));
+        draft.size("time on stickers in the room, to within half a point of its middle", rest());
         if (away() > NEAR) {
             draft.size("to within one point", until(NEAR, slow));
             draft.note(

@@ -57,7 +57,9 @@ public final class Svg {
             out.append("\" text-anchor=\"")
                     .append(anchor(words.anchor()))
                     .append("\" fill=\"")
-                    .append(INK);
+                    .append(INK)
+                    .append("\" stroke=\"#ffffff\" stroke-width=\"0.9\" stroke-linejoin=\"round\""
+                            + " paint-order=\"stroke");
             out.append("\">").append(escaped(words.text())).append("</text>\n");
         }
     }
@@ -97,6 +99,6 @@ public final class Svg {
     }
 
     private static String escaped(String text) {
-        return Markup.escaped(text);
+        return Markup.inDrawing(text);
     }
 }

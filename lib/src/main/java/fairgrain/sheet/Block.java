@@ -8,12 +8,23 @@ import java.util.Optional;
 
 /** One piece of a sheet, already in the shop's units. Every writer writes every block, so that none can lose a caution. */
 public sealed interface Block {
-    /** A heading; a finding's carries its verdict. */
-    record Heading(int level, String text, Optional<Verdict> verdict) implements Block {
+    /** A heading; a finding's carries its verdict. A page of the printed sheet may begin with it. */
+    record Heading(int level, String text, Optional<Verdict> verdict, boolean newPage) implements Block {
+        Heading(int level, String text, Optional<Verdict> verdict) {
+            this(level, text, verdict, false);
+        }
+
         static Heading plain(int level, String text) {
             return new Heading(level, text, Optional.empty());
         }
+
+        static Heading page(String text) {
+            return new Heading(2, text, Optional.empty(), true);
+        }
     }
+
+    /** One thing to do, by its number in the order of the work. */
+    record Step(int number, String text) implements Block {}
 
     /** A finding and its verdict, one line of the overview. */
     record Glance(String what, Verdict verdict) implements Block {}

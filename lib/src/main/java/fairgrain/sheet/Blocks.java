@@ -25,6 +25,8 @@ import java.util.Optional;
  * numbers come from. Cautions stand where the action is.
  */
 public final class Blocks {
+    private static final int LONG = 160; // letters
+
     private final Review review;
     private final ShopRule rule;
     private final SourceList sources;
@@ -44,12 +46,18 @@ public final class Blocks {
     public static List<Block> of(Review review, ShopRule rule, Map<String, String> titles) {
         Blocks sheet = new Blocks(review, rule, new SourceList(titles));
         sheet.top();
+        OrderOfWork.of(review, rule).forEach(sheet::add);
         sheet.work("At the bench", Workplace.BENCH);
         sheet.work("At the wall", Workplace.WALL);
         PathBlocks.of(review, rule, sheet.sources).forEach(sheet::add);
+        DoorCard.of(review, rule).forEach(sheet::add);
         sheet.howSure();
         sheet.untold();
         sheet.add(Block.Heading.plain(2, "Where the numbers come from"));
+        String room = review.design().setting().year().said();
+        if (isLong(room)) {
+            sheet.add(new Block.Sentence("The room: " + room + "."));
+        }
         sheet.add(new Block.Items("", sheet.sources.lines()));
         return List.copyOf(sheet.blocks);
     }
@@ -74,12 +82,18 @@ public final class Blocks {
 
     private String place(Setting setting) {
         MoistureYear year = setting.year();
-        return "The room: " + year.said() + ". Wood there lives between " + percent(year.dry())
+        String room = isLong(year.said()) ? "as its record tells, at the end of this sheet" : year.said();
+        return "The room: " + room + ". Wood there lives between " + percent(year.dry())
                 + " moisture content at the dry end of the year and " + percent(year.damp()) + " at the damp end. "
                 + (setting.day().known()
                         ? "It is cut at " + percent(setting.day().estimate()) + " ("
                                 + setting.day().said() + ")."
                         : "How wet it is on the day of cutting is not known.");
+    }
+
+    /** Too long to stand before the work. */
+    private static boolean isLong(String said) {
+        return said.length() > LONG;
     }
 
     /** What to do at one place: sizes, drawing, what is missing, what would mend it, cautions. */
@@ -89,12 +103,20 @@ public final class Blocks {
         if (here.isEmpty()) {
             return;
         }
-        add(Block.Heading.plain(2, heading));
+        add(Block.Heading.page(heading));
+        if (where == Workplace.WALL) {
+            WallBlocks.of(review, rule).forEach(this::add);
+        }
         if (where == Workplace.BENCH) {
             CutBlocks.of(review.design(), rule).forEach(this::add);
+            BenchBlocks.of(review, rule).forEach(this::add);
+            Figures.year(review, rule).ifPresent(year -> {
+                add(Block.Heading.plain(3, "The year"));
+                add(year);
+            });
         }
         for (Asked<?> asked : here) {
-            Optional<Block.Figure> figure = Figures.of(asked.question(), rule);
+            Optional<Block.Figure> figure = Figures.of(asked, review.design(), rule);
             for (Finding finding : asked.findings()) {
                 action(finding, figure);
                 figure = Optional.empty();
@@ -131,7 +153,7 @@ public final class Blocks {
     }
 
     private void howSure() {
-        add(Block.Heading.plain(2, "What holds, and how sure"));
+        add(Block.Heading.page("What holds, and how sure"));
         add(new Block.Sentence(
                 "Each check stands at its likely worst case for 19 boards in 20; what is expected stands behind it."
                         + " Sizes are rounded to the safe side."));

@@ -1,22 +1,69 @@
 package fairgrain.sheet;
 
+import fairgrain.clearance.DoorGap;
 import fairgrain.clearance.PanelFit;
 import fairgrain.clearance.PanelWidth;
+import fairgrain.design.Asked;
+import fairgrain.design.Design;
+import fairgrain.design.Review;
+import fairgrain.design.Wall;
 import fairgrain.drawing.Drawing;
+import fairgrain.finding.Outcome;
 import fairgrain.finding.Question;
+import fairgrain.hanging.Hanging;
+import fairgrain.quantity.Length;
 import fairgrain.quantity.ShopRule;
+import fairgrain.shelf.ShelfSag;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
-/** Which drawing goes with a question. */
+/** Which drawing goes with a question. One more kind of drawing is one more line in {@link #of(Asked, Design, ShopRule)}. */
 final class Figures {
     private Figures() {}
 
     /** The drawing of what is asked about; empty where there is nothing to draw. */
-    static Optional<Block.Figure> of(Question<?> question, ShopRule rule) {
+    static Optional<Block.Figure> of(Asked<?> asked, Design design, ShopRule rule) {
+        Question<?> question = asked.question();
+        List<Outcome> outcomes = asked.findings().get(0).outcomes();
         if (question instanceof PanelWidth width) {
             return Optional.of(panel(width.chosen(), rule));
         }
-        return question instanceof PanelFit fit ? Optional.of(panel(fit, rule)) : Optional.empty();
+        if (question instanceof PanelFit fit) {
+            return Optional.of(panel(fit, rule));
+        }
+        if (question instanceof DoorGap gap) {
+            return Optional.of(DoorFigure.of(gap, outcomes, rule));
+        }
+        if (question instanceof ShelfSag shelf) {
+            return Optional.of(ShelfFigure.of(shelf, outcomes, rule));
+        }
+        if (question instanceof Hanging hanging) {
+            return design.box().map(box -> WallFigure.of(hanging, box, aboveFloor(design), rule));
+        }
+        return Optional.empty();
+    }
+
+    /** The year that the piece lives through, with its widest panel. */
+    static Optional<Block.Figure> year(Review review, ShopRule rule) {
+        return YearFigure.of(
+                review.design().setting(), panels(review).stream().max(Comparator.comparing(PanelFit::width)), rule);
+    }
+
+    /** Every panel, as it is cut or to be cut. */
+    static List<PanelFit> panels(Review review) {
+        return review.asked().stream()
+                .map(Asked::question)
+                .filter(question -> question instanceof PanelWidth || question instanceof PanelFit)
+                .map(question -> question instanceof PanelWidth width ? width.chosen() : (PanelFit) question)
+                .toList();
+    }
+
+    static Length aboveFloor(Design design) {
+        return design.parts(Wall.class).stream()
+                .map(Wall::aboveFloor)
+                .findFirst()
+                .orElse(Length.ZERO);
     }
 
     private static Block.Figure panel(PanelFit fit, ShopRule rule) {

@@ -59,7 +59,11 @@ public final class JsonSheet {
                 "greatest loads",
                         (review.path().links().isEmpty() ? List.<GreatestLoad>of() : GreatestLoads.of(review.design()))
                                 .stream().map(this::greatest).toList(),
-                "findings", review.findings().stream().map(this::finding).toList());
+                "findings", review.findings().stream().map(this::finding).toList(),
+                "sheet",
+                        Blocks.of(review, rule, titles).stream()
+                                .map(JsonBlocks::of)
+                                .toList());
     }
 
     private Map<String, Object> link(Link link) {

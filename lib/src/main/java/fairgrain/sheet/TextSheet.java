@@ -42,6 +42,8 @@ public final class TextSheet {
             checks.lines().forEach(this::check);
         } else if (block instanceof Block.Cuts cuts) {
             cuts.lines().forEach(this::cut);
+        } else if (block instanceof Block.Step step) {
+            paragraph("  " + step.number() + ". ", "     ", step.text());
         } else if (block instanceof Block.Sentence sentence) {
             paragraph("  ", "  ", sentence.text());
         } else if (block instanceof Block.Items items) {

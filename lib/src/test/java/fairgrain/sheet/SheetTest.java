@@ -32,7 +32,8 @@ class SheetTest {
                 TextSheet.write(review, RULE, Sheets.CATALOG.sources()).replaceAll("\\s+", " "),
                 HtmlSheet.write(review, RULE, Sheets.CATALOG.sources())
                         .replace("&#39;", "'")
-                        .replace("&quot;", "\""),
+                        .replace("&quot;", "\"")
+                        .replace('\u00a0', ' '),
                 JsonSheet.write(review, RULE, Sheets.CATALOG.sources()),
                 CsvSizes.write(review, RULE));
     }

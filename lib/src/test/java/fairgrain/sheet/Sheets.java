@@ -64,6 +64,125 @@ final class Sheets {
         return Review.of(Objects.requireNonNull(design));
     }
 
+    /** A pair of doors in a case on a wall, everything said. */
+    static Review cupboard(String name, String hung) {
+        Reading in = Given.inInches();
+        boolean inset = hung.equals("inset");
+        Design design = new DesignForm(CATALOG)
+                .design(
+                        block(
+                                "name", name,
+                                "units", "inches",
+                                "place", in("climate", "weekend cabin"),
+                                "cutting", in("moisture", "11.5 %"),
+                                "doors",
+                                        blocks(in(
+                                                "name",
+                                                "door",
+                                                "count",
+                                                "2",
+                                                "stiles",
+                                                in(
+                                                        "wood",
+                                                        "white oak",
+                                                        "sawn",
+                                                        "quarter",
+                                                        "width",
+                                                        "1 3/4",
+                                                        "thickness",
+                                                        "7/8",
+                                                        "length",
+                                                        "28 7/8"),
+                                                "rails",
+                                                in(
+                                                        "wood",
+                                                        "white oak",
+                                                        "sawn",
+                                                        "quarter",
+                                                        "width",
+                                                        "2 1/4",
+                                                        "thickness",
+                                                        "7/8",
+                                                        "between stiles",
+                                                        "11 3/8"),
+                                                "groove",
+                                                in("depth", "7/16", "width", "1/4"),
+                                                "panel",
+                                                in(
+                                                        "wood", "white oak",
+                                                        "sawn", "quarter",
+                                                        "thickness", "1/2",
+                                                        "tongue", in("thickness", "0.23", "length", "1/2"),
+                                                        "pinned at centre", "yes"),
+                                                "opening",
+                                                in("width", inset ? "30" : "14", "height", "29"),
+                                                "hung",
+                                                hung,
+                                                "pair",
+                                                inset ? "yes" : "no",
+                                                inset ? "hinge leaf" : "overlap",
+                                                inset ? "0.09" : "1/2")),
+                                "shelves",
+                                        blocks(in(
+                                                "name", "shelf",
+                                                "material", "white ash",
+                                                "span", "30",
+                                                "depth", "10",
+                                                "thickness", "7/8",
+                                                "load", "books")),
+                                "case",
+                                        in(
+                                                "material",
+                                                "white oak",
+                                                "width",
+                                                "31 1/2",
+                                                "height",
+                                                "30 1/2",
+                                                "depth",
+                                                "11",
+                                                "thickness",
+                                                "3/4",
+                                                "back",
+                                                in("material", "birch plywood 6 5 mm along", "thickness", "1/4")),
+                                "wall",
+                                        in(
+                                                "stud",
+                                                "spruce-pine-fir",
+                                                "studs at",
+                                                List.of("8", "24"),
+                                                "wall board",
+                                                "0",
+                                                "rail",
+                                                in(
+                                                        "wood",
+                                                        "yellow-poplar",
+                                                        "thickness",
+                                                        "3/4",
+                                                        "depth",
+                                                        "5 1/2",
+                                                        "held",
+                                                        "both edges"),
+                                                "screw",
+                                                "1/4 in lag screw",
+                                                "screw length",
+                                                "3",
+                                                "screws in each stud",
+                                                "3",
+                                                "screws apart",
+                                                "1 1/2",
+                                                "screws above lower edge",
+                                                "28",
+                                                "on the bottom",
+                                                "books",
+                                                "on top",
+                                                "nothing")),
+                        in);
+        if (design == null) {
+            throw new AssertionError(in.problems().stream().map(p -> p.text()).toList());
+        }
+        return Review.of(Objects.requireNonNull(design));
+    }
+
     static List<Block> sheet(Review review) {
         return Blocks.of(review, review.design().setting().rule(), CATALOG.sources());
     }

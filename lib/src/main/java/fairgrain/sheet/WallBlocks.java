@@ -1,0 +1,97 @@
+package fairgrain.sheet;
+
+import fairgrain.design.Review;
+import fairgrain.design.Wall;
+import fairgrain.finding.Caution;
+import fairgrain.hanging.Fixing;
+import fairgrain.hanging.Hanging;
+import fairgrain.hanging.Lift;
+import fairgrain.quantity.Length;
+import fairgrain.quantity.Mass;
+import fairgrain.quantity.Quantity;
+import fairgrain.quantity.ShopRule;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What to mark on the wall, every size from the floor or from the lower left corner of the case. */
+final class WallBlocks {
+    private static final int MOST_PEOPLE = 3;
+
+    private final ShopRule rule;
+    private final List<Block.SizeLine> lines = new ArrayList<>();
+
+    private WallBlocks(ShopRule rule) {
+        this.rule = rule;
+    }
+
+    static List<Block> of(Review review, ShopRule rule) {
+        Optional<Length> aboveFloor =
+                review.design().parts(Wall.class).stream().map(Wall::aboveFloor).findFirst();
+        if (aboveFloor.isEmpty()) {
+            return List.of();
+        }
+        WallBlocks wall = new WallBlocks(rule);
+        wall.line("lower edge of the case, which is the upper edge of the ledger, above the floor", aboveFloor.get());
+        Questions.of(review, Hanging.class).forEach(hanging -> wall.screws(hanging, aboveFloor.get()));
+        Questions.of(review, Hanging.class).forEach(wall::weights);
+        Questions.of(review, Lift.class).forEach(lift -> wall.people(lift.answer()));
+        return List.of(
+                Block.Heading.plain(3, "Marks on the wall"),
+                new Block.Sentence(
+                        "Draw the line of the lower edge first, level, from the highest spot of the floor. Mark"
+                                + " on it the left end of the case; everything below is measured from that corner."),
+                new Block.Sizes(wall.lines),
+                new Block.Warning(Caution.HIDDEN_SERVICES),
+                new Block.Warning(Caution.STUDS_ONLY));
+    }
+
+    private void screws(Hanging hanging, Length aboveFloor) {
+        Fixing fixing = hanging.fixing();
+        fixing.rail().depth().ifPresent(depth -> {
+            if (fixing.rows().size() == 1) {
+                Length up = fixing.rail().screwsUp().orElse(depth.times(0.5));
+                Length middle = middle(fixing);
+                line("rail, its lower edge above that line", middle.minus(up));
+                line("rail, its upper edge above that line", middle.minus(up).plus(depth));
+            }
+        });
+        int number = 0;
+        for (Length stud : fixing.studs()) {
+            number++;
+            int screw = 0;
+            for (Length height : WallFigure.heights(fixing)) {
+                screw++;
+                lines.add(new Block.SizeLine(
+                        "stud " + number + ", screw " + screw,
+                        rule.text(stud) + " right, " + rule.text(height) + " up; " + rule.text(height.plus(aboveFloor))
+                                + " above the floor"));
+            }
+        }
+        line("length of each screw", fixing.length());
+    }
+
+    /** Of the screws of the one row. */
+    private static Length middle(Fixing fixing) {
+        List<Length> heights = WallFigure.heights(fixing);
+        return heights.get(0).plus(heights.get(heights.size() - 1)).times(0.5);
+    }
+
+    private void weights(Hanging hanging) {
+        line("all of it with heavy contents", new Mass(hanging.hung().mass(1)));
+    }
+
+    private void people(Lift.Plan plan) {
+        line("weight to lift, doors, shelves and glass off", plan.lifted());
+        lines.add(new Block.SizeLine("people to lift it", people(plan.people())));
+    }
+
+    /** More have no room around a case. */
+    static String people(int number) {
+        return number <= MOST_PEOPLE ? Integer.toString(number) : "too many: raise it with a lift or on props";
+    }
+
+    private void line(String what, Quantity value) {
+        lines.add(new Block.SizeLine(what, rule.text(value)));
+    }
+}
