@@ -11,7 +11,7 @@ public final class Paper {
 
     private static final double TICK = 1.1; // mm: the slanting stroke at each end of a dimension line
     private static final double BEYOND = 1.2; // mm: how far it runs past
-    private static final double WIDE = 0.5; // width of a letter in parts of its height, on average
+    private static final double WIDE = 0.56; // width of a letter in parts of its height, on average
 
     private final List<Mark> marks = new ArrayList<>();
 

@@ -1,5 +1,6 @@
 package fairgrain.sheet;
 
+import fairgrain.clearance.StockReady;
 import fairgrain.design.Asked;
 import fairgrain.design.Design;
 import fairgrain.design.Review;
@@ -110,18 +111,25 @@ public final class Blocks {
         if (where == Workplace.BENCH) {
             CutBlocks.of(review.design(), rule).forEach(this::add);
             BenchBlocks.of(review, rule).forEach(this::add);
-            Figures.year(review, rule).ifPresent(year -> {
-                add(Block.Heading.plain(3, "The year"));
-                add(year);
-            });
+            if (Questions.of(review, StockReady.class).isEmpty()) {
+                year();
+            }
         }
         for (Asked<?> asked : here) {
-            Optional<Block.Figure> figure = Figures.of(asked, review.design(), rule);
+            Optional<Block.Figure> figure = Figures.of(asked, review, rule);
             for (Finding finding : asked.findings()) {
                 action(finding, figure);
                 figure = Optional.empty();
             }
         }
+    }
+
+    /** Where no question of the stock shows it. */
+    private void year() {
+        Figures.year(review, rule).ifPresent(figure -> {
+            add(Block.Heading.plain(3, "The year"));
+            add(figure);
+        });
     }
 
     private void action(Finding finding, Optional<Block.Figure> figure) {

@@ -3,6 +3,7 @@ package fairgrain.sheet;
 import fairgrain.clearance.DoorGap;
 import fairgrain.clearance.PanelFit;
 import fairgrain.clearance.PanelWidth;
+import fairgrain.clearance.StockReady;
 import fairgrain.design.Asked;
 import fairgrain.design.Design;
 import fairgrain.design.Review;
@@ -18,12 +19,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** Which drawing goes with a question. One more kind of drawing is one more line in {@link #of(Asked, Design, ShopRule)}. */
+/** Which drawing goes with a question. One more kind of drawing is one more line in {@link #of(Asked, Review, ShopRule)}. */
 final class Figures {
     private Figures() {}
 
     /** The drawing of what is asked about; empty where there is nothing to draw. */
-    static Optional<Block.Figure> of(Asked<?> asked, Design design, ShopRule rule) {
+    static Optional<Block.Figure> of(Asked<?> asked, Review review, ShopRule rule) {
         Question<?> question = asked.question();
         List<Outcome> outcomes = asked.findings().get(0).outcomes();
         if (question instanceof PanelWidth width) {
@@ -32,16 +33,22 @@ final class Figures {
         if (question instanceof PanelFit fit) {
             return Optional.of(panel(fit, rule));
         }
+        if (question instanceof StockReady) {
+            return year(review, rule);
+        }
         if (question instanceof DoorGap gap) {
             return Optional.of(DoorFigure.of(gap, outcomes, rule));
         }
         if (question instanceof ShelfSag shelf) {
             return Optional.of(ShelfFigure.of(shelf, outcomes, rule));
         }
-        if (question instanceof Hanging hanging) {
-            return design.box().map(box -> WallFigure.of(hanging, box, aboveFloor(design), rule));
-        }
         return Optional.empty();
+    }
+
+    /** The case on its wall; it goes with the marks, and leaves the place under the hanging itself to the load path. */
+    static Optional<Block.Figure> wall(Hanging hanging, Review review, ShopRule rule) {
+        Design design = review.design();
+        return design.box().map(box -> WallFigure.of(hanging, box, aboveFloor(design), rule));
     }
 
     /** The year that the piece lives through, with its widest panel. */

@@ -29,8 +29,9 @@ public final class HtmlSheet {
         .fails, .not-judged { color: #8a2d12; font-weight: bold; }
         p { margin: .5rem 0; }
         .glance { margin: .15rem 0; }
-        dl { margin: .5rem 0; display: grid; grid-template-columns: 1fr auto; gap: 0 .75rem; }
-        dt, dd { margin: 0; border-bottom: 1px dotted #767676; padding: .15rem 0; }
+        dl { margin: .5rem 0; display: grid; grid-template-columns: minmax(7rem, 1fr) minmax(0, max-content); }
+        dt { padding-right: .75rem; }
+        dt, dd { margin: 0; border-bottom: 1px dotted #767676; padding-top: .15rem; padding-bottom: .15rem; }
         dd { font-weight: bold; text-align: right; }
         tbody th { font-weight: normal; }
         .step { display: grid; grid-template-columns: 2rem 1fr; }
@@ -40,13 +41,14 @@ public final class HtmlSheet {
         ul.plain { list-style: none; padding-left: 0; }
         .caution { border-left: 4px solid #8a2d12; padding: .1rem 0 .1rem .7rem; margin: .5rem 0; }
         .caution strong { font-variant: small-caps; letter-spacing: .04em; }
-        figure { margin: 1rem 0; break-inside: avoid; }
+        figure { margin: .7rem 0; break-inside: avoid; }
         figure svg { display: block; max-width: 100%; height: auto; }
         figcaption { font-size: .9rem; }
         @media (min-width: 54rem) {
-          main { max-width: 50rem; }
-          figure { float: right; clear: right; width: 97mm; margin: .5rem 0 .5rem 1.2rem; }
-          h2, h3 { clear: both; }
+          main { max-width: 52rem; }
+          .beside { display: grid; grid-template-columns: 1fr 97mm; gap: 0 1.5rem; align-items: start; }
+          .drawn { grid-column: 2; grid-row: 1; }
+          .said { grid-column: 1; grid-row: 1; }
         }
         @media (max-width: 30rem) {
           main { padding: .75rem; }
@@ -57,18 +59,21 @@ public final class HtmlSheet {
         }
         @media print {
           @page { margin: 12mm; }
-          body { font-size: 9.5pt; line-height: 1.3; }
+          body { font-size: 9pt; line-height: 1.25; }
           main { max-width: none; padding: 0; }
-          h1, h2, h3 { break-after: avoid; clear: both; }
-          h2 { margin-top: 1rem; }
-          h3 { margin-top: .7rem; }
-          p { margin: .25rem 0; }
+          h1, h2, h3 { break-after: avoid; }
+          h2 { margin-top: .8rem; }
+          h3 { margin-top: .6rem; }
+          p, .glance, .caution { margin: .2rem 0; }
           section { break-before: page; }
           section.flows { break-before: auto; }
-          p, li, tr, dt, dd { break-inside: avoid; }
-          figure { float: right; clear: right; width: 97mm; margin: .2rem 0 .4rem 5mm; }
+          p, li, tr, dt, dd, figure { break-inside: avoid; }
+          .beside { display: grid; grid-template-columns: 1fr 97mm; gap: 0 5mm; align-items: start; break-inside: avoid; }
+          .drawn { grid-column: 2; grid-row: 1; }
+          .said { grid-column: 1; grid-row: 1; }
+          figure { margin: .2rem 0; }
           figure svg { max-width: none; }
-          figcaption { font-size: 8.5pt; }
+          figcaption { font-size: 8pt; }
           ul.plain { columns: 2; font-size: 8pt; }
         }
         """;
@@ -96,25 +101,38 @@ public final class HtmlSheet {
         sheet.out.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>");
         sheet.out.append(escaped(title)).append("</title>\n<style>\n").append(STYLE);
         sheet.out.append("</style>\n</head>\n<body>\n<main>\n");
-        figuresFirst(blocks).forEach(sheet::block);
+        parts(blocks).forEach(sheet::under);
         sheet.endSection();
         return sheet.out.append("</main>\n</body>\n</html>\n").toString();
     }
 
-    /** Each drawing right under the heading it belongs to, so that its words can stand beside it. */
-    private static List<Block> figuresFirst(List<Block> blocks) {
-        List<Block> all = new ArrayList<>();
-        int heading = 0;
-        for (Block block : blocks) {
-            if (block instanceof Block.Figure) {
-                all.add(heading, block);
-                heading++;
-            } else {
-                all.add(block);
-                heading = block instanceof Block.Heading ? all.size() : heading;
-            }
+    /** A heading with all that stands under it; its drawings come first, so that the words can stand beside them. */
+    private void under(List<Block> part) {
+        List<Block> drawn = part.stream().filter(Block.Figure.class::isInstance).toList();
+        List<Block> said =
+                part.stream().filter(block -> !(block instanceof Block.Figure)).toList();
+        if (drawn.isEmpty()) {
+            said.forEach(this::block);
+            return;
         }
-        return all;
+        block(said.get(0));
+        out.append("<div class=\"beside\">\n<div class=\"drawn\">\n");
+        drawn.forEach(this::block);
+        out.append("</div>\n<div class=\"said\">\n");
+        said.subList(1, said.size()).forEach(this::block);
+        out.append("</div>\n</div>\n");
+    }
+
+    /** Each heading with what stands under it. */
+    private static List<List<Block>> parts(List<Block> blocks) {
+        List<List<Block>> parts = new ArrayList<>();
+        for (Block block : blocks) {
+            if (block instanceof Block.Heading || parts.isEmpty()) {
+                parts.add(new ArrayList<>());
+            }
+            parts.get(parts.size() - 1).add(block);
+        }
+        return parts;
     }
 
     private void block(Block block) {

@@ -16,6 +16,7 @@ final class StripFigure {
     private static final double FROM = 2;
     private static final double REACH = 90; // mm of each stick that fits
     private static final double STRIP = 7;
+    private static final double LINE = 4.5;
 
     private final ShopRule rule;
     private final Paper paper = new Paper();
@@ -48,6 +49,16 @@ final class StripFigure {
         y += 9;
     }
 
+    /** What it is and where; only where, if there is no room for more. */
+    private void label(String what, String at, double x, double foot) {
+        boolean fits = x + 1 + Paper.width(what + " " + at) <= OnPaper.WIDTH;
+        boolean right = x + 1 + Paper.width(at) <= OnPaper.WIDTH;
+        paper.words(
+                fits ? what + " " + at : at,
+                new Point(right ? x + 1 : x - 1, foot),
+                right ? Mark.Anchor.BEGINNING : Mark.Anchor.END);
+    }
+
     /** One strip with the marks that lie on it. */
     private void stick(StoryStick stick) {
         List<StoryStick.Mark> near = stick.marks().stream()
@@ -65,16 +76,15 @@ final class StripFigure {
                 new Point(FROM, y + STRIP),
                 new Point(FROM + REACH + 2, y + STRIP));
         List<String> words = new ArrayList<>();
-        double below = y + STRIP;
-        for (StoryStick.Mark mark : near) {
+        double below = y + STRIP + LINE * near.size();
+        for (int i = 0; i < near.size(); i++) {
+            StoryStick.Mark mark = near.get(i);
             double x = FROM + OnPaper.FULL_SIZE.mm(mark.at());
-            String says = mark.what() + " " + rule.text(mark.at());
-            below += 4.5;
+            double foot = below - LINE * i; // the first mark's words lowest: no line of another runs through them
             paper.line(Pen.EDGE, new Point(x, y), new Point(x, y + STRIP));
-            boolean room = x + 2 + Paper.width(says) < OnPaper.WIDTH;
-            paper.line(Pen.FINE, new Point(x, y + STRIP), new Point(x, below));
-            paper.words(says, new Point(room ? x + 1 : x - 1, below), room ? Mark.Anchor.BEGINNING : Mark.Anchor.END);
-            words.add(says);
+            paper.line(Pen.FINE, new Point(x, y + STRIP), new Point(x, foot));
+            label(mark.what(), rule.text(mark.at()), x, foot);
+            words.add(mark.what() + " " + rule.text(mark.at()));
         }
         said.add(stick.said() + ": " + String.join(", ", words));
         y = below + 8;

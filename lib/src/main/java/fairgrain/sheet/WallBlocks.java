@@ -32,18 +32,22 @@ final class WallBlocks {
             return List.of();
         }
         WallBlocks wall = new WallBlocks(rule);
-        wall.line("lower edge of the case, which is the upper edge of the ledger, above the floor", aboveFloor.get());
+        wall.line("lower edge of the case and upper edge of the ledger, above the floor", aboveFloor.get());
         Questions.of(review, Hanging.class).forEach(hanging -> wall.screws(hanging, aboveFloor.get()));
         Questions.of(review, Hanging.class).forEach(wall::weights);
         Questions.of(review, Lift.class).forEach(lift -> wall.people(lift.answer()));
-        return List.of(
-                Block.Heading.plain(3, "Marks on the wall"),
-                new Block.Sentence(
-                        "Draw the line of the lower edge first, level, from the highest spot of the floor. Mark"
-                                + " on it the left end of the case; everything below is measured from that corner."),
-                new Block.Sizes(wall.lines),
-                new Block.Warning(Caution.HIDDEN_SERVICES),
-                new Block.Warning(Caution.STUDS_ONLY));
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(Block.Heading.plain(3, "Marks on the wall"));
+        blocks.add(new Block.Sentence(
+                "Draw the line of the lower edge first, level, from the highest spot of the floor. Mark on it the left"
+                        + " end of the case: everything below is measured from that corner, each screw to the right and"
+                        + " then up."));
+        blocks.add(new Block.Sizes(wall.lines));
+        Questions.of(review, Hanging.class)
+                .forEach(hanging -> Figures.wall(hanging, review, rule).ifPresent(blocks::add));
+        blocks.add(new Block.Warning(Caution.HIDDEN_SERVICES));
+        blocks.add(new Block.Warning(Caution.STUDS_ONLY));
+        return List.copyOf(blocks);
     }
 
     private void screws(Hanging hanging, Length aboveFloor) {
@@ -63,11 +67,13 @@ final class WallBlocks {
             for (Length height : WallFigure.heights(fixing)) {
                 screw++;
                 lines.add(new Block.SizeLine(
-                        "stud " + number + ", screw " + screw,
-                        rule.text(stud) + " right, " + rule.text(height) + " up; " + rule.text(height.plus(aboveFloor))
-                                + " above the floor"));
+                        "stud " + number + ", screw " + screw + ": right, up",
+                        rule.text(stud) + ", " + rule.text(height)));
             }
         }
+        line(
+                "lowest screws above the floor",
+                fixing.rows().get(fixing.rows().size() - 1).height().plus(aboveFloor));
         line("length of each screw", fixing.length());
     }
 

@@ -70,10 +70,10 @@ final class YearFigure {
         if (in.day().known()) {
             said.add("on the day, " + percent(day)
                     + panel.map(fit -> ": " + rule.text(fit.width()) + " wide").orElse(""));
-            level(Pen.ACCENT, day, said.get(2), day > damp || (day >= dry && day < (dry + damp) / 2));
+            level(Pen.ACCENT, day, said.get(2), day > damp || (day >= dry && day < (dry + damp) / 2), true);
         }
-        level(Pen.FINE, damp, said.get(0), !(in.day().known() && day > damp));
-        level(Pen.FINE, dry, said.get(1), in.day().known() && day < dry);
+        level(Pen.FINE, damp, said.get(0), !(in.day().known() && day > damp), !early(months, damp));
+        level(Pen.FINE, dry, said.get(1), in.day().known() && day < dry, !early(months, dry));
         double end = TOP + HEIGHT + 12;
         for (Month month : Month.values()) {
             paper.words(month.word().substring(0, 1), new Point(x(month.number() - 0.5), end - 2), Mark.Anchor.MIDDLE);
@@ -95,11 +95,25 @@ final class YearFigure {
                                 : ". Broken where a month was not known and is drawn in between."));
     }
 
-    /** Its words above or below its line, away from the next one. */
-    private void level(Pen pen, double moisture, String says, boolean above) {
+    /** Whether the curve comes nearest to a moisture in the first half of the year. */
+    private static boolean early(YearByMonth months, double moisture) {
+        Month nearest = Month.JANUARY;
+        for (Month month : Month.values()) {
+            nearest = away(months, month, moisture) < away(months, nearest, moisture) ? month : nearest;
+        }
+        return nearest.number() <= Month.JUNE.number();
+    }
+
+    private static double away(YearByMonth months, Month month, double moisture) {
+        return Math.abs(months.in(month).expected() - moisture);
+    }
+
+    /** Its words above or below its line, away from the next one, and at the end where the curve is not. */
+    private void level(Pen pen, double moisture, String says, boolean above, boolean left) {
         double y = y(moisture);
         paper.line(pen, new Point(LEFT, y), new Point(RIGHT, y));
-        paper.words(says, new Point(LEFT, above ? y - 1 : y + 4), Mark.Anchor.BEGINNING);
+        double foot = above ? y - 1 : y + 4;
+        paper.words(says, new Point(left ? LEFT : RIGHT, foot), left ? Mark.Anchor.BEGINNING : Mark.Anchor.END);
     }
 
     /** From the middle of each month to that of the next. */

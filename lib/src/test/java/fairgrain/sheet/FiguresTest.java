@@ -9,6 +9,7 @@ import fairgrain.design.Asked;
 import fairgrain.design.Review;
 import fairgrain.drawing.Drawing;
 import fairgrain.drawing.Mark;
+import fairgrain.drawing.Paper;
 import fairgrain.drawing.Pen;
 import fairgrain.drawing.Point;
 import fairgrain.finding.Outcome;
@@ -39,7 +40,7 @@ class FiguresTest {
     }
 
     private static Drawing drawn(Review review, Asked<?> asked) {
-        return Figures.of(asked, review.design(), RULE).orElseThrow().drawing();
+        return Figures.of(asked, review, RULE).orElseThrow().drawing();
     }
 
     private static Stream<Drawing> all(Review review) {
@@ -122,7 +123,7 @@ class FiguresTest {
                 .findFirst()
                 .orElseThrow();
         double times = (enlarged.get(12).y() - enlarged.get(0).y()) / (worst.toMm() / 10);
-        assertThat(Figures.of(asked, review.design(), RULE).orElseThrow().caption())
+        assertThat(Figures.of(asked, review, RULE).orElseThrow().caption())
                 .contains("1:10")
                 .contains("drawn " + Math.round(times) + " times as large");
     }
@@ -132,7 +133,7 @@ class FiguresTest {
         Review review = Sheets.cupboard("a cupboard", "inset");
         Asked<?> asked = asked(review, Hanging.class);
         Hanging hanging = (Hanging) asked.question();
-        Drawing drawing = drawn(review, asked);
+        Drawing drawing = Figures.wall(hanging, review, RULE).orElseThrow().drawing();
         hanging.fixing().studs().forEach(stud -> assertThat(drawing.words()).contains(RULE.text(stud)));
         List<Hanging.Use> uses =
                 hanging.model().at(spread -> Reliability.NINETEEN_IN_TWENTY).uses();
@@ -181,7 +182,8 @@ class FiguresTest {
         StoryStick stick = new StoryStick(
                 "door, across", "hinge edge", List.of(new StoryStick.Mark("inner edge of the stile", Length.mm(57))));
         Drawing drawing = StripFigure.of(List.of(stick), ShopRule.MILLIMETRES).drawing();
-        assertThat(drawing.words()).contains("must measure 80 mm", "inner edge of the stile 57 mm");
+        assertThat(drawing.words()).contains("must measure 80 mm", "57 mm");
+        assertThat(drawing.alt()).contains("inner edge of the stile 57 mm");
         assertThat(lengthsOfDimensionLines(drawing))
                 .anySatisfy(mm -> assertThat(mm).isCloseTo(80, within(1e-6)));
         assertThat(drawing.marks().stream()
@@ -209,6 +211,16 @@ class FiguresTest {
         if (mark instanceof Mark.Stroke stroke) {
             return stroke.points();
         }
-        return mark instanceof Mark.Area area ? area.outline() : List.of(((Mark.Words) mark).at());
+        if (mark instanceof Mark.Area area) {
+            return area.outline();
+        }
+        Mark.Words words = (Mark.Words) mark;
+        double wide = Paper.width(words.text());
+        double before = switch (words.anchor()) {
+            case BEGINNING -> 0;
+            case MIDDLE -> wide / 2;
+            case END -> wide;
+        };
+        return List.of(words.at().plus(-before, 0), words.at().plus(wide - before, 0));
     }
 }

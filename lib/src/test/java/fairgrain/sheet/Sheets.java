@@ -66,6 +66,10 @@ final class Sheets {
 
     /** A pair of doors in a case on a wall, everything said. */
     static Review cupboard(String name, String hung) {
+        return cupboard(name, hung, "door");
+    }
+
+    static Review cupboard(String name, String hung, String door) {
         Reading in = Given.inInches();
         boolean inset = hung.equals("inset");
         Design design = new DesignForm(CATALOG)
@@ -78,7 +82,7 @@ final class Sheets {
                                 "doors",
                                         blocks(in(
                                                 "name",
-                                                "door",
+                                                door,
                                                 "count",
                                                 "2",
                                                 "stiles",
