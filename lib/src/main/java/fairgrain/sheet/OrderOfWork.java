@@ -110,8 +110,8 @@ final class OrderOfWork {
             step("Groove the frame (" + fit.part() + "): "
                     + rule.text(fit.opening().groove().depth()) + " deep, "
                     + rule.text(fit.opening().groove().width()) + " wide.");
-            step("Cut the panel (" + fit.part() + ") " + rule.text(fit.width()) + " wide across the grain"
-                    + today(fit.in()) + "." + ungood(fit.part()));
+            step((isCut(fit) ? "The panel is cut already" : "Cut the panel") + " (" + fit.part() + "): "
+                    + rule.text(fit.width()) + " wide across the grain" + today(fit.in()) + "." + ungood(fit.part()));
         }
         for (PanelFit fit : panels) {
             Length gap = fit.answer().room().minus(fit.width());
@@ -130,6 +130,11 @@ final class OrderOfWork {
                     Caution.OILY_RAGS);
             step("Glue the joints of the frame only, nothing in the grooves: the panel must slide." + pins(panels));
         }
+    }
+
+    /** What is asked of a panel that is cut already is whether it fits, not how wide to cut it. */
+    private boolean isCut(PanelFit fit) {
+        return Questions.of(review, PanelFit.class).contains(fit);
     }
 
     private static String names(List<PanelFit> panels) {

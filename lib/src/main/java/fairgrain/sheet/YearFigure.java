@@ -70,7 +70,13 @@ final class YearFigure {
         if (in.day().known()) {
             said.add("on the day, " + percent(day)
                     + panel.map(fit -> ": " + rule.text(fit.width()) + " wide").orElse(""));
-            level(Pen.ACCENT, day, said.get(2), day > damp || (day >= dry && day < (dry + damp) / 2), true);
+            boolean nearDry = day < (dry + damp) / 2;
+            level(
+                    Pen.ACCENT,
+                    day,
+                    said.get(2),
+                    day > damp || (day >= dry && nearDry),
+                    !early(months, nearDry ? dry : damp));
         }
         level(Pen.FINE, damp, said.get(0), !(in.day().known() && day > damp), !early(months, damp));
         level(Pen.FINE, dry, said.get(1), in.day().known() && day < dry, !early(months, dry));

@@ -58,7 +58,7 @@ class PagesTest {
         assertThat(all)
                 .contains(stock.rest().si() == 0 ? "need not wait" : RULE.text(stock.rest()))
                 .contains("7/16 in deep, 1/4 in wide")
-                .contains("Cut the panel (door, panel) "
+                .contains("Cut the panel (door, panel): "
                         + RULE.text(Figures.panels(review).get(0).width()) + " wide")
                 .contains(RULE.text(lift.lifted()) + ", people: " + lift.people());
         assertThat(steps.stream().map(Block.Step::text).toList())
