@@ -6,6 +6,7 @@ import fairgrain.finding.Caution;
 import fairgrain.hanging.Fixing;
 import fairgrain.hanging.Hanging;
 import fairgrain.hanging.Lift;
+import fairgrain.hanging.Row;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.Mass;
 import fairgrain.quantity.Quantity;
@@ -63,18 +64,24 @@ final class WallBlocks {
         int number = 0;
         for (Length stud : fixing.studs()) {
             number++;
-            int screw = 0;
-            for (Length height : WallFigure.heights(fixing)) {
-                screw++;
-                lines.add(new Block.SizeLine(
-                        "stud " + number + ", screw " + screw + ": right, up",
-                        rule.text(stud) + ", " + rule.text(height)));
+            for (Row row : fixing.rows()) {
+                screws("stud " + number, stud, row);
             }
         }
         line(
                 "lowest screws above the floor",
                 fixing.rows().get(fixing.rows().size() - 1).height().plus(aboveFloor));
         line("length of each screw", fixing.length());
+    }
+
+    /** Each screw of a row; where their distance was not said, the lowest of them. */
+    private void screws(String where, Length stud, Row row) {
+        boolean told = row.perStud() == 1 || row.apart().isPresent();
+        for (int i = told ? row.perStud() - 1 : 0; i >= 0; i--) {
+            Length up = row.height().plus(row.apart().orElse(Length.ZERO).times(i));
+            String which = told ? ", screw" : ", lowest of " + row.perStud() + " screws";
+            lines.add(new Block.SizeLine(where + which + ": right, up", rule.text(stud) + ", " + rule.text(up)));
+        }
     }
 
     /** Of the screws of the one row. */
