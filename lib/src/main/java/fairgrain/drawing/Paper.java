@@ -9,6 +9,8 @@ public final class Paper {
     /** Height of dimension figures and of words [mm]. */
     public static final double LETTERS = 3.2;
 
+    private static final double SMALLEST = 2.2; // mm: letters that can still be read
+
     private static final double TICK = 1.1; // mm: the slanting stroke at each end of a dimension line
     private static final double BEYOND = 1.2; // mm: how far it runs past
     private static final double WIDE = 0.56; // width of a letter in parts of its height, on average
@@ -78,6 +80,29 @@ public final class Paper {
     }
 
     public Drawing drawing(String name, String alt, double width, double height) {
-        return new Drawing(name, alt, width, height, marks);
+        return new Drawing(
+                name,
+                alt,
+                width,
+                height,
+                marks.stream().map(mark -> inside(mark, width)).toList());
+    }
+
+    /** Words too long for the paper are set smaller, and the longest cut short; the words for the blind keep all of them. */
+    private static Mark inside(Mark mark, double width) {
+        if (!(mark instanceof Mark.Words words)) {
+            return mark;
+        }
+        double x = words.at().x();
+        double room = switch (words.anchor()) {
+            case BEGINNING -> width - x;
+            case MIDDLE -> 2 * Math.min(x, width - x);
+            case END -> x;
+        };
+        double letters = words.text().length();
+        double height = Math.min(words.height(), Math.max(SMALLEST, room / (letters * WIDE)));
+        int most = (int) Math.max(1, room / (height * WIDE));
+        String text = letters <= most + 1e-9 ? words.text() : words.text().substring(0, most - 1) + "\u2026";
+        return new Mark.Words(text, words.at(), words.anchor(), height);
     }
 }

@@ -3,6 +3,7 @@ package fairgrain.sheet;
 import fairgrain.clearance.DoorGap;
 import fairgrain.clearance.GapFit;
 import fairgrain.clearance.PanelFit;
+import fairgrain.design.Link;
 import fairgrain.design.Review;
 import fairgrain.design.Weighs;
 import fairgrain.finding.Caution;
@@ -25,7 +26,9 @@ import fairgrain.quantity.ShopRule;
 import fairgrain.quantity.Temperature;
 import fairgrain.shelf.ShelfSag;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * A card to stick inside the door: what it may carry, the air it was planned for, how it hangs and comes down, and what to look at
@@ -62,8 +65,8 @@ final class DoorCard {
     private static String most(Verdict verdict, Mass planned, ShopRule rule) {
         return switch (verdict) {
             case HOLDS, CLOSE -> rule.text(planned);
-            case NOT_JUDGED -> "nothing yet (not judged)";
-            case FAILS -> "nothing yet (fails with " + rule.text(planned) + ")";
+            case NOT_JUDGED -> "not judged (" + rule.text(planned) + " planned)";
+            case FAILS -> "nothing (" + rule.text(planned) + " fails)";
         };
     }
 
@@ -74,10 +77,15 @@ final class DoorCard {
             lines.add(
                     new Block.SizeLine("most on each " + shelf.name() + ", spread evenly", most(review, shelf, rule)));
         }
-        for (Hanging hanging : Questions.of(review, Hanging.class)) {
+        for (Hanging hanging : Questions.hangings(review)) {
             Mass inAll = new Mass(hanging.hung().mass(HungWeight.Stays.NOT_YET, 0));
             lines.add(new Block.SizeLine(
-                    "most in and on it, all together", most(Questions.verdict(review, hanging.part()), inAll, rule)));
+                    "most in and on it, all together",
+                    most(
+                            Questions.verdict(review, hanging.part())
+                                    .worse(review.path().verdict()),
+                            inAll,
+                            rule)));
         }
         if (!lines.isEmpty()) {
             blocks.add(new Block.Sizes(lines));
@@ -100,22 +108,26 @@ final class DoorCard {
     }
 
     private void hanging() {
-        for (Hanging hanging : Questions.of(review, Hanging.class)) {
+        for (Hanging hanging : Questions.hangings(review)) {
             Fixing fixing = hanging.fixing();
             blocks.add(new Block.Sentence("It hangs on "
                     + fixing.inEachStud() * fixing.studs().size() + " x "
                     + fixing.screw().name() + ", " + rule.text(fixing.length()) + " long, " + fixing.inEachStud()
-                    + " in each stud; the studs stand "
+                    + " in each " + Questions.place(hanging) + "; they sit "
                     + String.join(
                             " and ", fixing.studs().stream().map(rule::text).toList())
                     + " from its left end."));
         }
         for (Lift lift : Questions.of(review, Lift.class)) {
             Lift.Plan plan = lift.answer();
-            blocks.add(new Block.Sentence("To take it down: empty it; take doors, shelves and glass off ("
-                    + rule.text(plan.takenOff()) + "); screw a ledger to the studs under it; people to lift "
-                    + rule.text(plan.lifted()) + ": " + WallBlocks.people(plan.people())
-                    + "; draw the screws last, one high in each stud at the very end."));
+            String off = "To take it down: empty it; take doors, shelves and glass off (" + rule.text(plan.takenOff())
+                    + "); ";
+            String people = "people to lift " + rule.text(plan.lifted()) + ": " + WallBlocks.people(plan.people());
+            blocks.add(new Block.Sentence(
+                    lift.hooked()
+                            ? off + people + "; lift it straight up off its strip."
+                            : off + "screw a ledger to the wall under it; " + people
+                                    + "; draw the screws last, one high at each place at the very end."));
         }
     }
 
@@ -147,7 +159,7 @@ final class DoorCard {
                     + rule.text(shelf.answer().firstDay()) + " on the first day, on the way to "
                     + rule.text(shelf.answer().afterYears()) + " after years");
         }
-        for (Hanging hanging : Questions.of(review, Hanging.class)) {
+        for (Hanging hanging : Questions.hangings(review)) {
             String screws = "screws of the " + hanging.part() + ": tight, and no gap behind the upper edge";
             dry.add(screws);
             damp.add(screws);
@@ -183,13 +195,17 @@ final class DoorCard {
 
     /** What stays open: each with its one thing to do. */
     private void open() {
-        List<String> all = review.findings().stream()
+        Set<String> all = new LinkedHashSet<>();
+        review.findings().stream()
                 .filter(finding -> !finding.missing().isEmpty())
-                .map(DoorCard::todo)
-                .distinct()
-                .toList();
+                .forEach(finding -> all.add(todo(finding)));
+        for (Link link : review.path().notJudged()) {
+            if (link.told().isEmpty()) {
+                all.add(PathBlocks.name(link) + ": " + link.missing().get(0).todo());
+            }
+        }
         if (!all.isEmpty()) {
-            blocks.add(new Block.Items("Not judged when this was printed:", all));
+            blocks.add(new Block.Items("Not judged when this was printed:", List.copyOf(all)));
         }
     }
 

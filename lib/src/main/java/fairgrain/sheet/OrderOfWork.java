@@ -18,7 +18,9 @@ import fairgrain.finding.Missing;
 import fairgrain.finding.Verdict;
 import fairgrain.hanging.Fixing;
 import fairgrain.hanging.Hanging;
+import fairgrain.hanging.LedgerHold;
 import fairgrain.hanging.Lift;
+import fairgrain.hanging.Masonry;
 import fairgrain.part.Setting;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.MoistureContent;
@@ -99,8 +101,10 @@ final class OrderOfWork {
                     .distinct()
                     .map(rule::text)
                     .toList();
-            step("Mill every piece a little over size, let it rest on stickers overnight or longer, then mill it to"
-                    + " thickness: " + String.join(", ", thick) + ".");
+            step(
+                    "Mill every piece a little over size, let it rest on stickers overnight or longer, then mill it to"
+                            + " thickness: " + String.join(", ", thick) + ".",
+                    Caution.WOOD_DUST);
         }
     }
 
@@ -220,9 +224,8 @@ final class OrderOfWork {
             step("Do not hang it yet. " + first.get(0), Caution.STUDS_ONLY, Caution.HIDDEN_SERVICES);
             return;
         }
-        Questions.of(review, Hanging.class).forEach(this::studs);
+        Questions.hangings(review).forEach(this::studs);
         Questions.of(review, Lift.class).forEach(this::lift);
-        Questions.of(review, Hanging.class).forEach(this::hang);
         doors();
         load();
     }
@@ -259,29 +262,41 @@ final class OrderOfWork {
 
     private void studs(Hanging hanging) {
         List<String> at = hanging.fixing().studs().stream().map(rule::text).toList();
+        String where = String.join(" and ", at) + " from the left end of the case";
         step(
-                "Find the studs " + String.join(" and ", at)
-                        + " from the left end of the case and prove each by a pilot" + " hole.",
+                hanging.stud() instanceof Masonry
+                        ? "Mark where the anchors go, " + where + "."
+                        : "Find the studs " + where + " and prove each by a pilot hole.",
                 Caution.STUDS_ONLY,
                 Caution.HIDDEN_SERVICES);
     }
 
     private void lift(Lift lift) {
         Lift.Plan plan = lift.answer();
-        step("Screw a straight ledger to the studs, its upper edge " + rule.text(lift.aboveFloor())
+        String weight = rule.text(plan.lifted()) + ", people: " + WallBlocks.people(plan.people()) + ".";
+        if (lift.hooked()) {
+            Questions.hangings(review).forEach(this::strip);
+            step("Lift the case, doors, shelves and glass off, and hook it over the strip: " + weight);
+            return;
+        }
+        step("Screw a straight ledger to the wall, its upper edge " + rule.text(lift.aboveFloor())
                 + " above the floor, " + plan.inEachStud() + (plan.inEachStud() == 1 ? " screw" : " screws")
-                + " in each stud.");
-        step("Lift the case onto it, doors, shelves and glass off: " + rule.text(plan.lifted()) + ", people: "
-                + WallBlocks.people(plan.people()) + ".");
+                + " at each place.");
+        step("Lift the case onto it, doors, shelves and glass off: " + weight);
+        boolean stays = !Questions.of(review, LedgerHold.class).isEmpty();
+        for (Hanging hanging : Questions.hangings(review)) {
+            step("Hang it: " + screws(hanging) + " All tight" + (stays ? "." : "; then take the ledger off."));
+        }
     }
 
-    private void hang(Hanging hanging) {
+    private void strip(Hanging hanging) {
+        step("Screw the strip to the wall, its bevel up and towards the wall: " + screws(hanging));
+    }
+
+    private String screws(Hanging hanging) {
         Fixing fixing = hanging.fixing();
-        step("Hang it: " + fixing.inEachStud() + " x "
-                + fixing.screw().name() + ", "
-                + rule.text(fixing.length()) + " long, in each of "
-                + fixing.studs().size()
-                + " studs. All tight; then take the ledger off.");
+        return fixing.inEachStud() + " x " + fixing.screw().name() + ", " + rule.text(fixing.length())
+                + " long, in each of " + fixing.studs().size() + " " + Questions.place(hanging) + "s.";
     }
 
     private void load() {

@@ -33,9 +33,15 @@ final class WallBlocks {
             return List.of();
         }
         WallBlocks wall = new WallBlocks(rule);
-        wall.line("lower edge of the case and upper edge of the ledger, above the floor", aboveFloor.get());
-        Questions.of(review, Hanging.class).forEach(hanging -> wall.screws(hanging, aboveFloor.get()));
-        Questions.of(review, Hanging.class).forEach(wall::weights);
+        boolean hooked = Questions.of(review, Lift.class).stream().anyMatch(Lift::hooked);
+        wall.line(
+                hooked
+                        ? "lower edge of the case above the floor"
+                        : "lower edge of the case and upper edge of the ledger, above the floor",
+                aboveFloor.get());
+        List<Hanging> hangings = Questions.hangings(review);
+        hangings.forEach(hanging -> wall.screws(hanging, aboveFloor.get()));
+        hangings.forEach(wall::weights);
         Questions.of(review, Lift.class).forEach(lift -> wall.people(lift.answer()));
         List<Block> blocks = new ArrayList<>();
         blocks.add(Block.Heading.plain(3, "Marks on the wall"));
@@ -46,9 +52,24 @@ final class WallBlocks {
         blocks.add(new Block.Sizes(wall.lines));
         Questions.of(review, Hanging.class)
                 .forEach(hanging -> Figures.wall(hanging, review, rule).ifPresent(blocks::add));
+        if (hangings.stream().anyMatch(hanging -> above(hanging, review))) {
+            blocks.add(new Block.Sentence(
+                    "As entered, a screw would sit above the top of the case: measure again, and enter"
+                            + " how high the lowest screw of each row sits, before anything is bored."));
+        }
         blocks.add(new Block.Warning(Caution.HIDDEN_SERVICES));
         blocks.add(new Block.Warning(Caution.STUDS_ONLY));
         return List.copyOf(blocks);
+    }
+
+    private static boolean above(Hanging hanging, Review review) {
+        Length highest = WallFigure.heights(hanging.fixing()).stream()
+                .max(Length::compareTo)
+                .orElse(Length.ZERO);
+        return review.design()
+                .box()
+                .filter(box -> highest.compareTo(box.height()) >= 0)
+                .isPresent();
     }
 
     private void screws(Hanging hanging, Length aboveFloor) {
@@ -65,7 +86,7 @@ final class WallBlocks {
         for (Length stud : fixing.studs()) {
             number++;
             for (Row row : fixing.rows()) {
-                screws("stud " + number, stud, row);
+                screws(Questions.place(hanging) + " " + number, stud, row);
             }
         }
         line(

@@ -60,7 +60,8 @@ final class WallFigure {
         Drawing drawing = figure.paper.drawing(
                 hanging.part() + ", its studs and screws",
                 "The case, " + rule.text(box.width()) + " wide and " + rule.text(box.height())
-                        + " high, its lower edge " + rule.text(aboveFloor) + " above the floor. Studs from its left end"
+                        + " high, its lower edge " + rule.text(aboveFloor) + " above the floor. Its "
+                        + Questions.place(hanging) + "s from its left end"
                         + " at " + figure.places(hanging.fixing().studs()) + ". Screws above its lower edge at "
                         + figure.places(heights(hanging.fixing())) + ". " + String.join("; ", uses) + ".",
                 OnPaper.WIDTH,
@@ -89,7 +90,7 @@ final class WallFigure {
             number++;
             double x = LEFT + scale.mm(stud);
             paper.line(Pen.DASHED, new Point(x, top - ABOVE), new Point(x, floor));
-            paper.words("stud " + number, new Point(x, top - ABOVE - 1), Mark.Anchor.MIDDLE);
+            paper.words(Questions.place(hanging) + " " + number, new Point(x, top - ABOVE - 1), Mark.Anchor.MIDDLE);
         }
     }
 
@@ -141,7 +142,8 @@ final class WallFigure {
         for (Hanging.Use use :
                 hanging.model().at(spread -> Reliability.NINETEEN_IN_TWENTY).uses()) {
             number++;
-            all.add("stud " + number + ", hardest worked screw: use " + rule.text(Amount.ratio(use.used())) + " of 1");
+            all.add(Questions.place(hanging) + " " + number + ", hardest worked screw: use "
+                    + rule.text(Amount.ratio(use.used())) + " of 1");
         }
         return all;
     }

@@ -202,8 +202,8 @@ class FiguresTest {
                 .hasSizeGreaterThan(5)
                 .allSatisfy(drawing -> drawing.marks()
                         .forEach(mark -> points(mark).forEach(point -> {
-                            assertThat(point.x()).isBetween(0.0, drawing.width());
-                            assertThat(point.y()).isBetween(0.0, drawing.height());
+                            assertThat(point.x()).isBetween(-1e-9, drawing.width() + 1e-9);
+                            assertThat(point.y()).isBetween(-1e-9, drawing.height() + 1e-9);
                         })));
     }
 
@@ -215,7 +215,7 @@ class FiguresTest {
             return area.outline();
         }
         Mark.Words words = (Mark.Words) mark;
-        double wide = Paper.width(words.text());
+        double wide = Paper.width(words.text()) * words.height() / Paper.LETTERS;
         double before = switch (words.anchor()) {
             case BEGINNING -> 0;
             case MIDDLE -> wide / 2;
