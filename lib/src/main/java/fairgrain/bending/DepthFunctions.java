@@ -43,6 +43,19 @@ final class DepthFunctions {
         return sum;
     }
 
+    /** The sum as a polynomial in η. */
+    double[] sum(int derivative, double[] coefficients) {
+        double[] all = new double[0];
+        for (int i = 0; i < coefficients.length; i++) {
+            double[] part = c[derivative][i].clone();
+            for (int j = 0; j < part.length; j++) {
+                part[j] *= coefficients[i];
+            }
+            all = Polynomial.sum(all, part);
+        }
+        return all;
+    }
+
     /** Mean over a strip of the depth. */
     double mean(int i, double y, double width) {
         if (width == 0) {

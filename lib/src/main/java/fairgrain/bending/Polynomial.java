@@ -15,6 +15,14 @@ final class Polynomial {
         return sum;
     }
 
+    static double[] sum(double[] a, double[] b) {
+        double[] all = Arrays.copyOf(a, Math.max(a.length, b.length));
+        for (int i = 0; i < b.length; i++) {
+            all[i] += b[i];
+        }
+        return all;
+    }
+
     static double[] derivative(double[] c) {
         double[] d = new double[Math.max(1, c.length - 1)];
         for (int i = 1; i < c.length; i++) {

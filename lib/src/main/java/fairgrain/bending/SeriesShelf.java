@@ -73,8 +73,9 @@ public final class SeriesShelf {
         double[][] mixed = f.integrals(0, f, 2);
         double[][] dishPlain = f.integrals(0, g, 2);
         double[][] dishBent = f.integrals(2, g, 2);
+        double[][][] atStrips = atStrips();
         for (int n = 1; n <= TERMS; n++) {
-            addTerm(n, plain, turned, bent, mixed);
+            addTerm(n, plain, turned, bent, mixed, atStrips);
             addDish(n, dishPlain, dishBent, s);
         }
         dishes = new SymmetricSystem(s);
@@ -117,7 +118,21 @@ public final class SeriesShelf {
         return new SeriesShelf(board, strips, supports, degree);
     }
 
-    private void addTerm(int n, double[][] plain, double[][] turned, double[][] bent, double[][] mixed) {
+    /** Heights and slopes of the functions at the middle of each strip. */
+    private double[][][] atStrips() {
+        double[][][] all = new double[strips.size()][2][f.count()];
+        for (int s = 0; s < all.length; s++) {
+            double y = strips.get(s).place(board);
+            for (int i = 0; i < f.count(); i++) {
+                all[s][0][i] = f.value(0, i, y);
+                all[s][1][i] = f.value(1, i, y);
+            }
+        }
+        return all;
+    }
+
+    private void addTerm(
+            int n, double[][] plain, double[][] turned, double[][] bent, double[][] mixed, double[][][] atStrips) {
         double l = board.span();
         double k2 = square(n * Math.PI / l);
         double dx = stiffnessAlong();
@@ -136,16 +151,14 @@ public final class SeriesShelf {
                                 + 4 * dxy * k2 * turned[i][j]);
             }
         }
-        for (EdgeStrip strip : strips) {
-            double y = strip.place(board);
-            double bending = strip.bendingStiffness(board, flange(strip, n)) * k2 * k2;
-            double torsion = strip.torsionStiffness(board) * k2;
+        for (int s = 0; s < strips.size(); s++) {
+            double bending = strips.get(s).bendingStiffness(board, flanges[s][n - 1]) * k2 * k2;
+            double torsion = strips.get(s).torsionStiffness(board) * k2;
+            double[] height = atStrips[s][0];
+            double[] slope = atStrips[s][1];
             for (int i = 0; i < m; i++) {
                 for (int j = 0; j <= i; j++) {
-                    a[i][j] += l
-                            / 2
-                            * (bending * f.value(0, i, y) * f.value(0, j, y)
-                                    + torsion * f.value(1, i, y) * f.value(1, j, y));
+                    a[i][j] += l / 2 * (bending * height[i] * height[j] + torsion * slope[i] * slope[j]);
                 }
             }
         }
@@ -158,7 +171,11 @@ public final class SeriesShelf {
         double[][] with = new double[p][f.count()];
         double[][] moved = new double[p][];
         for (int j = 0; j < p; j++) {
-            for (int i = 0; i < f.count() && n % 2 == 1; i++) { // a whole wave does no work on g
+            if (n % 2 == 0) { // a whole wave does no work on g
+                moved[j] = with[j];
+                continue;
+            }
+            for (int i = 0; i < f.count(); i++) {
                 with[j][i] = 2
                         / k
                         * (board.stiffnessAcross() * bent[i][j] - board.stiffnessCoupling() * k * k * plain[i][j]);
@@ -208,6 +225,9 @@ public final class SeriesShelf {
     public ShelfResponse solve(List<PlateLoad> loads, List<PlateLoad> brackets) {
         int n = brackets.size();
         double[][] free = coefficients(work(loads));
+        if (n == 0) {
+            return new ShelfResponse(this, loads, loads, free);
+        }
         double[][] give = new double[n][n]; // what a unit force on one does at the other
         double[] sag = new double[n];
         List<double[][]> units = new ArrayList<>();
@@ -256,12 +276,16 @@ public final class SeriesShelf {
             for (int i = 0; i < g.count(); i++) {
                 r[0][i] += load.force() * g.mean(i, load.y(), load.width());
             }
+            double[] across = new double[f.count()];
+            for (int i = 0; i < across.length; i++) {
+                across[i] = load.force() * f.mean(i, load.y(), load.width());
+            }
             for (int n = 1; n <= TERMS; n++) {
                 double k = n * Math.PI / board.span();
                 double half = k * load.length() / 2;
-                double mean = Math.sin(k * load.x()) * (half > 0 ? Math.sin(half) / half : 1);
-                for (int i = 0; i < f.count(); i++) {
-                    r[n][i] += load.force() * mean * f.mean(i, load.y(), load.width());
+                double along = Math.sin(k * load.x()) * (half > 0 ? Math.sin(half) / half : 1);
+                for (int i = 0; i < across.length; i++) {
+                    r[n][i] += along * across[i];
                 }
             }
         }

@@ -1,17 +1,29 @@
 package fairgrain.bending;
 
 import fairgrain.quantity.Require;
+import java.util.ArrayList;
 import java.util.List;
 
 /** What a {@link SeriesShelf} does under its loads. x runs from one end support to the other, y from the front edge to the back. */
 public final class ShelfResponse {
     private static final int PLACES_ALONG = 24; // even, so that mid-length is one of them
+    private static final int MIDDLE = PLACES_ALONG / 2;
     private static final int PLACES_ACROSS = 16;
+
+    /** Of a whole wave of the first even term, at the cuts: sin(n π i/24) is the one at n i. */
+    private static final double[] SINES = new double[2 * PLACES_ALONG];
+
+    static {
+        for (int i = 0; i < SINES.length; i++) {
+            SINES[i] = Math.sin(Math.PI * i / PLACES_ALONG);
+        }
+    }
 
     private final SeriesShelf shelf;
     private final List<PlateLoad> loads;
     private final List<PlateLoad> forces;
     private final double[][] coefficients;
+    private final List<Cut> cuts;
 
     /** The forces are the loads and, after them, what brackets do. */
     ShelfResponse(SeriesShelf shelf, List<PlateLoad> loads, List<PlateLoad> forces, double[][] coefficients) {
@@ -19,6 +31,7 @@ public final class ShelfResponse {
         this.loads = List.copyOf(loads);
         this.forces = List.copyOf(forces);
         this.coefficients = coefficients;
+        cuts = cuts();
     }
 
     /**
@@ -30,16 +43,31 @@ public final class ShelfResponse {
      */
     public record Place(double x, double y, double value) {}
 
-    /** What a cut across the shelf looks like: the terms summed up at one x, as they are and as curvatures. */
+    /** What a cut across the shelf looks like: polynomials across the depth for sag, curvature across and curvature along. */
     private static final class Cut {
         private final double x;
+        private final double[] sines; // of each term
         private final double[] sag;
-        private final double[] curvature;
+        private final double[] across;
+        private final double[] along;
+        private final double shear; // sag in shear of a plain beam
 
-        private Cut(double x, double[] sag, double[] curvature) {
+        private Cut(double x, double[] sines, double[] sag, double[] across, double[] along, double shear) {
             this.x = x;
+            this.sines = sines;
             this.sag = sag;
-            this.curvature = curvature;
+            this.across = across;
+            this.along = along;
+            this.shear = shear;
+        }
+
+        /** Of something that each term has its share of. */
+        private double sum(double[] byTerm) {
+            double sum = 0;
+            for (int n = 1; n < sines.length; n++) {
+                sum += sines[n] * byTerm[n];
+            }
+            return sum;
         }
     }
 
@@ -58,17 +86,17 @@ public final class ShelfResponse {
 
     /** Sag of the front edge at mid-length [m]. */
     public double front() {
-        return sag(shelf.board().span() / 2, 0);
+        return sag(cuts.get(MIDDLE), 0);
     }
 
     /** Sag halfway between the edges at mid-length [m]. */
     public double middle() {
-        return sag(shelf.board().span() / 2, shelf.board().depth() / 2);
+        return sag(cuts.get(MIDDLE), shelf.board().depth() / 2);
     }
 
     /** Sag of the back edge at mid-length [m]. */
     public double back() {
-        return sag(shelf.board().span() / 2, shelf.board().depth());
+        return sag(cuts.get(MIDDLE), shelf.board().depth());
     }
 
     /** The largest sag on a grid that has the edges, mid-length and the loads on it, and where it is [m]. */
@@ -99,9 +127,10 @@ public final class ShelfResponse {
         Place best = largest((cut, y) -> Math.abs(stressAlong(cut, y)));
         for (EdgeStrip strip : shelf.strips()) {
             double y = strip.place(shelf.board());
+            double[] pull = pull(strip, true);
             Place edge = largest(
                     (cut, line) -> Math.abs(stressAlong(cut, line))
-                            + Math.abs(force(cut, strip, true)) / shelf.board().thickness(),
+                            + Math.abs(cut.sum(pull)) / shelf.board().thickness(),
                     y);
             if (edge.value() > best.value()) {
                 best = edge;
@@ -120,7 +149,11 @@ public final class ShelfResponse {
         if (!shelf.strips().contains(strip)) {
             throw new IllegalArgumentException("the shelf has no such strip");
         }
-        return largest((cut, line) -> stripStress(cut, strip), strip.place(shelf.board()));
+        double[] pull = pull(strip, false);
+        return largest(
+                (cut, line) -> Math.abs(across(cut.along, line) * strip.elasticity() * strip.height() / 2)
+                        + Math.abs(cut.sum(pull)) / (strip.width() * strip.height()),
+                strip.place(shelf.board()));
     }
 
     /**
@@ -147,13 +180,9 @@ public final class ShelfResponse {
     }
 
     private Place largest(Quantity quantity, double... lines) {
-        double l = shelf.board().span();
-        Place best = new Place(l / 2, lines[0], quantity.at(cut(l / 2), lines[0]));
-        for (int i = 0; i <= PLACES_ALONG + loads.size(); i++) {
-            Cut cut = cut(
-                    i <= PLACES_ALONG
-                            ? l * i / PLACES_ALONG
-                            : loads.get(i - PLACES_ALONG - 1).x());
+        Cut mid = cuts.get(MIDDLE);
+        Place best = new Place(mid.x, lines[0], quantity.at(mid, lines[0]));
+        for (Cut cut : cuts) {
             for (double y : lines) {
                 double value = quantity.at(cut, y);
                 if (value > best.value()) {
@@ -164,62 +193,88 @@ public final class ShelfResponse {
         return best;
     }
 
-    private Cut cut(double x) {
-        int m = shelf.alongFunctions().count();
-        double[] sag = new double[m];
-        double[] curvature = new double[m];
-        for (int n = 1; n < coefficients.length; n++) {
-            double k = n * Math.PI / shelf.board().span();
-            double sine = Math.sin(k * x);
-            for (int i = 0; i < m; i++) {
-                sag[i] += sine * coefficients[n][i];
-                curvature[i] += sine * k * k * coefficients[n][i];
+    /** Cuts at even distances, then one through each load. */
+    private List<Cut> cuts() {
+        double l = shelf.board().span();
+        List<Cut> all = new ArrayList<>();
+        for (int i = 0; i <= PLACES_ALONG; i++) {
+            double[] sines = new double[coefficients.length];
+            for (int n = 1; n < sines.length; n++) {
+                sines[n] = SINES[n * i % SINES.length];
+            }
+            all.add(cut(l * i / PLACES_ALONG, sines));
+        }
+        for (PlateLoad load : loads) {
+            if (load.length() < l) { // a load all along has its middle on a cut that is there
+                all.add(cut(load.x()));
             }
         }
-        return new Cut(x, sag, curvature);
+        return all;
+    }
+
+    private Cut cut(double x) {
+        double[] sines = new double[coefficients.length];
+        for (int n = 1; n < sines.length; n++) {
+            sines[n] = Math.sin(n * Math.PI / shelf.board().span() * x);
+        }
+        return cut(x, sines);
+    }
+
+    private Cut cut(double x, double[] sines) {
+        ShelfBoard board = shelf.board();
+        DepthFunctions f = shelf.alongFunctions();
+        DepthFunctions g = shelf.dishFunctions();
+        double[] sag = new double[f.count()];
+        double[] curvature = new double[f.count()];
+        for (int n = 1; n < coefficients.length; n++) {
+            double k = n * Math.PI / board.span();
+            for (int i = 0; i < sag.length; i++) {
+                double part = sines[n] * coefficients[n][i];
+                sag[i] += part;
+                curvature[i] += k * k * part;
+            }
+        }
+        double moment = 0;
+        for (PlateLoad load : loads) {
+            moment += load.beamMoment(board.span(), x);
+        }
+        return new Cut(
+                x,
+                sines,
+                Polynomial.sum(f.sum(0, sag), g.sum(0, coefficients[0])),
+                Polynomial.sum(f.sum(2, sag), g.sum(2, coefficients[0])),
+                f.sum(0, curvature),
+                moment / board.beamShearStiffness());
+    }
+
+    private double across(double[] polynomial, double y) {
+        return Polynomial.value(polynomial, 2 * y / shelf.board().depth() - 1);
     }
 
     private double sag(Cut cut, double y) {
-        ShelfBoard board = shelf.board();
-        double moment = 0;
-        for (PlateLoad load : loads) {
-            moment += load.beamMoment(board.span(), cut.x);
-        }
         // a cleat along the back holds its line in height against shear too
         double free = shelf.supports().backHeld() ? 1 - y / shelf.supports().rear() : 1;
-        return shelf.alongFunctions().sum(0, cut.sag, y)
-                + shelf.dishFunctions().sum(0, coefficients[0], y)
-                + free * moment / board.beamShearStiffness();
+        return across(cut.sag, y) + free * cut.shear;
     }
 
     private double stressAlong(Cut cut, double y) {
         ShelfBoard board = shelf.board();
-        DepthFunctions f = shelf.alongFunctions();
-        double across = f.sum(2, cut.sag, y) + shelf.dishFunctions().sum(2, coefficients[0], y);
-        double moment = shelf.stiffnessAlong() * f.sum(0, cut.curvature, y) - board.stiffnessCoupling() * across;
+        double moment =
+                shelf.stiffnessAlong() * across(cut.along, y) - board.stiffnessCoupling() * across(cut.across, y);
         return 6 * moment / (board.thickness() * board.thickness());
     }
 
-    private double stripStress(Cut cut, EdgeStrip strip) {
-        double bending = curvature(cut, strip) * strip.elasticity() * strip.height() / 2;
-        return Math.abs(bending) + Math.abs(force(cut, strip, false)) / (strip.width() * strip.height());
-    }
-
-    private double curvature(Cut cut, EdgeStrip strip) {
-        return shelf.alongFunctions().sum(0, cut.curvature, strip.place(shelf.board()));
-    }
-
-    /** Force that the strip gives to its flange, or that force by the width of the flange. */
-    private double force(Cut cut, EdgeStrip strip, boolean byWidth) {
+    /** Force that the strip gives to its flange in each term, or that force by the width of the flange. */
+    private double[] pull(EdgeStrip strip, boolean byWidth) {
         ShelfBoard board = shelf.board();
         double y = strip.place(board);
-        double sum = 0;
-        for (int n = 1; n < coefficients.length; n++) {
+        double[] pull = new double[coefficients.length];
+        for (int n = 1; n < pull.length; n++) {
             double k = n * Math.PI / board.span();
             double flange = shelf.flange(strip, n);
-            double bend = Math.sin(k * cut.x) * k * k * shelf.alongFunctions().sum(0, coefficients[n], y);
-            sum += strip.offset() * bend * strip.coupling(board, flange) / (byWidth ? flange : 1);
+            double bend = k * k * shelf.alongFunctions().sum(0, coefficients[n], y);
+            pull[n] = strip.offset() * bend * strip.coupling(board, flange) / (byWidth ? flange : 1);
         }
-        return sum;
+        return pull;
     }
 }

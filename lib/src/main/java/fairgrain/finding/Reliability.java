@@ -2,6 +2,7 @@ package fairgrain.finding;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * The likely worst case: of all cases equally unlikely, the one in which a check comes out worst. Every spread is off by its
@@ -18,17 +19,21 @@ public final class Reliability {
 
     /** The likely worst case for one check. */
     public static <A extends Answer> Draw worst(Model<A> model, List<Spread> spreads, int check, double deviations) {
-        int n = spreads.size();
-        double[] z = new double[n];
+        return worst(draw -> margin(model, draw, check), spreads.size(), deviations);
+    }
+
+    /** The likely worst case for a margin on which so many spreads work. */
+    public static Draw worst(ToDoubleFunction<Draw> margin, int spreads, double deviations) {
+        double[] z = new double[spreads];
         for (int round = 0; round < ROUNDS; round++) {
-            double[] slope = new double[n];
+            double[] slope = new double[spreads];
             double squares = 0;
-            for (int i = 0; i < n; i++) {
-                slope[i] = margin(model, shifted(z, i, HALF_STEP), check)
-                        - margin(model, shifted(z, i, -HALF_STEP), check);
+            for (int i = 0; i < spreads; i++) {
+                slope[i] = margin.applyAsDouble(shifted(z, i, HALF_STEP))
+                        - margin.applyAsDouble(shifted(z, i, -HALF_STEP));
                 squares += slope[i] * slope[i];
             }
-            for (int i = 0; i < n; i++) {
+            for (int i = 0; i < spreads; i++) {
                 z[i] = squares == 0 ? 0 : -deviations * slope[i] / Math.sqrt(squares);
             }
         }

@@ -31,6 +31,16 @@ final class SagChecks {
         return capped ? "6 mm" : (limit == SagLimit.OPEN ? "1/300 of " : "1/200 of ") + of;
     }
 
+    /** The limit of one of the four, in the order below [m]. */
+    double of(int check) {
+        return switch (check) {
+            case 0 -> firstLimit;
+            case 1 -> laterLimit;
+            case 2 -> tipFirstLimit;
+            default -> tipLaterLimit;
+        };
+    }
+
     Check today(double sag) {
         return Check.of(TODAY, sag, firstLimit, Dimension.LENGTH);
     }

@@ -1,7 +1,6 @@
 package fairgrain.shelf;
 
 import fairgrain.bending.CreepFactor;
-import fairgrain.finding.Answer;
 import fairgrain.finding.Check;
 import fairgrain.finding.Draw;
 import fairgrain.finding.Model;
@@ -14,6 +13,7 @@ import java.util.List;
 /** A shelf solved once; what scatters only scales the sags. Strengths stay as they are: what scatters is in the allowed stresses. */
 final class SagModel implements Model<ShelfSag.Sag> {
     private static final double MODEL_SD = 0.07;
+    private static final double MODEL_SCATTER = Scatter.ofLogarithm(MODEL_SD);
     private static final double THICKNESS_SD = 0.0002; // m
     private static final int STIFFNESS = 0;
     private static final int LOAD = 1;
@@ -26,6 +26,7 @@ final class SagModel implements Model<ShelfSag.Sag> {
     private static final int TIP_TODAY = 2;
 
     private final ShelfSag shelf;
+    private final SolvedShelf solved;
     private final Sags own;
     private final Sags spread;
     private final Sags things;
@@ -33,39 +34,30 @@ final class SagModel implements Model<ShelfSag.Sag> {
     private final List<Check> strength;
     private final SagChecks limits;
     private final double thickness;
-    private final double elasticityCv;
-    private final double loadCv;
+    private final double stiffnessScatter;
+    private final double loadScatter;
     private final double creep;
     private final double creepSd;
     private final int sagChecks;
 
-    /** One check of an answer, for planning. */
-    private record One(Check check) implements Answer {
-        @Override
-        public List<Check> checks() {
-            return List.of(check);
-        }
-    }
-
     SagModel(ShelfSag shelf) {
-        this(shelf, Bends.of(shelf));
+        this(new SolvedShelf(shelf));
     }
 
-    /** For a shelf that was solved already, whatever stands on it now in the same places. */
-    SagModel(ShelfSag shelf, Bends bends) {
-        this.shelf = shelf;
-        ShelfWeights weights = new ShelfWeights(shelf);
-        own = bends.under(weights.own());
-        spread = bends.under(weights.spread(shelf.load().expected()));
+    SagModel(SolvedShelf solved) {
+        this.solved = solved;
+        shelf = solved.shelf();
+        own = solved.own();
+        spread = solved.spread();
         single = !shelf.loads().things().isEmpty();
-        things = single ? bends.under(weights.things(1)) : Sags.NONE;
-        strength = new ShelfStrength(shelf, bends).checks();
+        things = solved.things();
+        strength = new ShelfStrength(solved).checks();
         double overhang = shelf.supports().overhang();
         limits = new SagChecks(shelf.limit(), shelf.bay(), overhang);
         sagChecks = overhang > 0 ? 4 : 2;
         thickness = shelf.thickness().metres();
-        elasticityCv = shelf.stock().elasticityCv();
-        loadCv = shelf.load().cv();
+        stiffnessScatter = Scatter.ofLogarithm(shelf.stock().elasticityCv());
+        loadScatter = Scatter.ofLogarithm(shelf.load().cv());
         creep = shelf.creep().expected();
         creepSd = creepSd(shelf);
     }
@@ -114,12 +106,33 @@ final class SagModel implements Model<ShelfSag.Sag> {
                 more);
     }
 
-    private Sags first(Draw draw) {
+    /** What each set of loads counts in a draw; sags are sums of these times what each does by itself. */
+    private record Shares(double own, double spread, double things) {}
+
+    private Shares shares(Draw draw) {
         double thicker = 1 + THICKNESS_SD * draw.of(THICK) / thickness;
-        double scale = Scatter.factor(MODEL_SD, draw.of(MODEL_ERROR))
-                / (Scatter.factor(elasticityCv, draw.of(STIFFNESS)) * thicker * thicker * thicker);
-        Sags all = own.times(thicker).plus(spread.times(Scatter.factor(loadCv, draw.of(LOAD))));
-        return (single ? all.plus(things.times(Scatter.factor(Thing.CV, draw.of(THINGS)))) : all).times(scale);
+        double scale = Math.exp(MODEL_SCATTER * draw.of(MODEL_ERROR) - stiffnessScatter * draw.of(STIFFNESS))
+                / (thicker * thicker * thicker);
+        return new Shares(
+                scale * thicker,
+                scale * Math.exp(loadScatter * draw.of(LOAD)),
+                single ? scale * Scatter.factor(Thing.CV, draw.of(THINGS)) : 0);
+    }
+
+    private Sags first(Draw draw) {
+        Shares shares = shares(draw);
+        Sags all = own.times(shares.own).plus(spread.times(shares.spread));
+        return single ? all.plus(things.times(shares.things)) : all;
+    }
+
+    /** One of the sags of the checks, without its words. */
+    private double sag(int check, Draw draw) {
+        Shares shares = shares(draw);
+        boolean tip = check >= TIP_TODAY;
+        double first = shares.own * (tip ? own.tip() : own.largest())
+                + shares.spread * (tip ? spread.tip() : spread.largest())
+                + shares.things * (tip ? things.tip() : things.largest());
+        return check % 2 == TODAY ? first : first * (1 + creep(draw));
     }
 
     private double creep(Draw draw) {
@@ -137,30 +150,25 @@ final class SagModel implements Model<ShelfSag.Sag> {
 
     /** The likely worst case of each sag. */
     List<Draw> worst() {
-        List<Spread> spreads = shelf.spreads();
+        int spreads = single ? THINGS + 1 : THINGS;
         List<Draw> all = new ArrayList<>();
         for (int check = 0; check < sagChecks; check++) {
             int one = check;
-            Model<One> only = draw -> new One(sag(one, first(draw), draw));
-            all.add(Reliability.worst(only, spreads, 0, shelf.in().deviations()));
+            all.add(Reliability.worst(
+                    draw -> -sag(one, draw), spreads, shelf.in().deviations()));
         }
         return all;
     }
 
-    /** Each check at its own likely worst case, the expected one beside it; in the order of the answer. */
-    List<Outcome> outcomes() {
+    /** Each check at its own likely worst case as given, the expected one beside it; in the order of the answer. */
+    List<Outcome> outcomes(List<Draw> worst) {
         List<Outcome> all = new ArrayList<>();
-        for (Draw worst : worst()) {
+        for (Draw draw : worst) {
             int check = all.size();
-            all.add(new Outcome(sag(check, first(worst), worst), sag(check, first(Draw.AS_PLANNED), Draw.AS_PLANNED)));
+            all.add(new Outcome(sag(check, first(draw), draw), sag(check, first(Draw.AS_PLANNED), Draw.AS_PLANNED)));
         }
         strength.forEach(check -> all.add(Outcome.certain(check)));
         return all;
-    }
-
-    /** The likely worst margin of all checks, in parts of each limit. */
-    double plannedMargin() {
-        return margin(worst());
     }
 
     /** The least margin of all checks in the cases given for the sags, in parts of each limit. */
@@ -170,10 +178,17 @@ final class SagModel implements Model<ShelfSag.Sag> {
             least = Math.min(least, check.margin() / check.capacity());
         }
         for (int check = 0; check < sagChecks; check++) {
-            Draw draw = worst.get(check);
-            Check sag = sag(check, first(draw), draw);
-            least = Math.min(least, sag.margin() / sag.capacity());
+            least = Math.min(least, 1 - sag(check, worst.get(check)) / limits.of(check));
         }
         return least;
+    }
+
+    /** The likely worst margin of all checks, in parts of each limit. */
+    double plannedMargin() {
+        return margin(worst());
+    }
+
+    SolvedShelf solved() {
+        return solved;
     }
 }

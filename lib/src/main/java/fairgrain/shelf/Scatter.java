@@ -6,6 +6,11 @@ final class Scatter {
 
     /** A factor whose logarithm spreads normally, so that it never turns negative. */
     static double factor(double cv, double deviations) {
-        return Math.exp(Math.sqrt(Math.log1p(cv * cv)) * deviations);
+        return Math.exp(ofLogarithm(cv) * deviations);
+    }
+
+    /** Standard deviation of the logarithm. */
+    static double ofLogarithm(double cv) {
+        return Math.sqrt(Math.log1p(cv * cv));
     }
 }

@@ -57,7 +57,7 @@ final class ShelfCures {
     }
 
     private void add(double change, Words words, ShelfSag then) {
-        if (change > 0 && new ShelfStrength(then, Bends.of(then)).missing().isEmpty()) {
+        if (change > 0 && new ShelfStrength(new SolvedShelf(then)).missing().isEmpty()) {
             cures.add(new Cure(change, new Remedy(words, then)));
         }
     }

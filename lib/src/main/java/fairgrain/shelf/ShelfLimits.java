@@ -4,7 +4,9 @@ import fairgrain.finding.Draw;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.Mass;
 import fairgrain.quantity.UnitSystem;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.IntFunction;
@@ -17,20 +19,37 @@ public final class ShelfLimits {
     private static final double STOCKIEST = 0.25; // thickness by depth where there are strips
     private static final double A_HAIR = 1e-9;
 
+    private static final double SPAN_POWER = 4;
+    private static final double THICKNESS_POWER = -3;
+    private static final double STRIP_POWER = -0.5; // about: the back goes on sagging
+
     private final ShelfSag shelf;
-    private final Bends bends;
+    private final SagModel model;
     private final List<Draw> worst;
 
     public ShelfLimits(ShelfSag shelf) {
+        this(new SagModel(shelf), shelf);
+    }
+
+    private ShelfLimits(SagModel model, ShelfSag shelf) {
+        this(shelf, model, model.worst());
+    }
+
+    /** For a shelf that was worked out before. */
+    ShelfLimits(ShelfSag shelf, SagModel model, List<Draw> worst) {
         this.shelf = shelf;
-        bends = Bends.of(shelf);
-        worst = new SagModel(shelf, bends).worst();
+        this.model = model;
+        this.worst = worst;
     }
 
     /** The longest span, rounded down to a quarter of an inch or 5 mm; empty if not even the shortest holds. */
     public Optional<ShelfSag> longestSpan() {
         double step = (inches() ? Length.inches(0.25) : Length.mm(5)).metres();
-        return greatest(n -> shelf.span(new Length(n * step)), up(leastSpan(), step), down(ShelfSag.SPAN.most(), step));
+        return search(n -> shelf.span(new Length(n * step)), SPAN_POWER)
+                .greatest(
+                        up(leastSpan(), step),
+                        down(ShelfSag.SPAN.most(), step),
+                        down(shelf.span().metres(), step));
     }
 
     /** So short that no support comes too near to the next and no thing hangs over an end. */
@@ -64,7 +83,8 @@ public final class ShelfLimits {
         }
         Taper taper = section.taper();
         double least = taper == null ? ShelfSag.THICKNESS.least() : taper.edge().metres();
-        return least(n -> shelf.thickness(new Length(n * step)), up(least, step), down(most, step))
+        return search(n -> shelf.thickness(new Length(n * step)), THICKNESS_POWER)
+                .least(up(least, step), down(most, step), up(section.thickness().metres(), step))
                 .filter(found -> found.stock().thicknesses().contains(found.thickness()));
     }
 
@@ -74,16 +94,17 @@ public final class ShelfLimits {
         ShelfLoad now = shelf.load();
         double heavier = now.expected() > 0 ? now.heavy() / now.expected() : 1;
         double most = ShelfLoad.PER_LENGTH.most() / heavier;
-        IntFunction<ShelfSag> at = n -> shelf.load(new ShelfLoad(
+        IntFunction<ShelfLoad> load = n -> new ShelfLoad(
                 now.said(),
                 n * step,
                 Math.min(n * step * heavier, ShelfLoad.PER_LENGTH.most()),
                 now.cv(),
-                now.evidence()));
-        ShopSteps steps = new ShopSteps(
-                n -> new SagModel(at.apply(n), bends).margin(worst) >= 0,
-                n -> new SagModel(at.apply(n), bends).plannedMargin() >= 0);
-        return found(at, steps.greatest(0, down(most, step)));
+                now.evidence());
+        return search(
+                        n -> shelf.load(load.apply(n)),
+                        n -> new SagModel(model.solved().load(load.apply(n))),
+                        1)
+                .greatest(0, down(most, step), down(now.expected(), step));
     }
 
     /**
@@ -100,10 +121,11 @@ public final class ShelfLimits {
         EdgePiece strip = now == null
                 ? new EdgePiece(shelf.stock(), width, shelf.thickness(), EdgePiece.Place.EDGE, true)
                 : new EdgePiece(now.stock(), now.width(), now.height(), now.place(), true);
-        return least(
-                n -> shelf.front(strip.height(new Length(n * step))),
-                up(shelf.thickness().metres() * (1 + A_HAIR), step),
-                down(DEEPEST_STRIP, step));
+        return search(n -> shelf.front(strip.height(new Length(n * step))), STRIP_POWER)
+                .least(
+                        up(shelf.thickness().metres() * (1 + A_HAIR), step),
+                        down(DEEPEST_STRIP, step),
+                        up(2 * shelf.thickness().metres(), step));
     }
 
     /** Whether a front strip is something that can be added here. */
@@ -116,22 +138,34 @@ public final class ShelfLimits {
                 && 0.4 * shelf.depth().metres() >= Length.inches(0.8).metres();
     }
 
-    private Optional<ShelfSag> greatest(IntFunction<ShelfSag> at, int from, int to) {
-        return found(at, steps(at).greatest(from, to));
+    private Search search(IntFunction<ShelfSag> at, double power) {
+        return search(at, n -> new SagModel(at.apply(n)), power);
     }
 
-    private Optional<ShelfSag> least(IntFunction<ShelfSag> at, int from, int to) {
-        return found(at, steps(at).least(from, to));
+    private Search search(IntFunction<ShelfSag> at, IntFunction<SagModel> modelAt, double power) {
+        Map<Integer, SagModel> models = new HashMap<>(); // a step is asked twice: by the guess, and by itself
+        IntFunction<SagModel> once = n -> models.computeIfAbsent(n, modelAt::apply);
+        return new Search(
+                at,
+                new ShopSteps(
+                        n -> 1 - once.apply(n).margin(worst),
+                        power,
+                        n -> once.apply(n).plannedMargin() >= 0));
     }
 
-    private ShopSteps steps(IntFunction<ShelfSag> at) {
-        return new ShopSteps(
-                n -> new SagModel(at.apply(n)).margin(worst) >= 0,
-                n -> at.apply(n).plannedMargin() >= 0);
-    }
+    /** Shelves by steps of one of their sizes. */
+    private record Search(IntFunction<ShelfSag> at, ShopSteps steps) {
+        Optional<ShelfSag> greatest(int from, int to, int start) {
+            return from > to ? Optional.empty() : found(steps.greatest(from, to, start));
+        }
 
-    private static Optional<ShelfSag> found(IntFunction<ShelfSag> at, OptionalInt step) {
-        return step.isEmpty() ? Optional.empty() : Optional.of(at.apply(step.getAsInt()));
+        Optional<ShelfSag> least(int from, int to, int start) {
+            return from > to ? Optional.empty() : found(steps.least(from, to, start));
+        }
+
+        private Optional<ShelfSag> found(OptionalInt step) {
+            return step.isEmpty() ? Optional.empty() : Optional.of(at.apply(step.getAsInt()));
+        }
     }
 
     private static int up(double size, double step) {

@@ -72,8 +72,8 @@ public record ShelfSag(
         if (!plain && !supports.middle().isEmpty() && !loads.isEven()) {
             throw new IllegalArgumentException(
                     "a shelf with a strip, a taper or a held back edge counts bay by bay where it has middle supports,"
-                            + " and single things or a part that is filled are then in no model here; enter each bay as a"
-                            + " shelf");
+                        + " and single things or a part that is filled are then in no model here; enter each bay as a"
+                        + " shelf");
         }
         if ((supports.back() != BackEdge.FREE || !supports.brackets().isEmpty()) && !isFlat(section)) {
             throw new IllegalArgumentException(

@@ -19,23 +19,15 @@ final class ShelfStrength {
             "own", "allowed shear at a 25th of the bending stress where no shear strength is known", Basis.JUDGEMENT);
 
     static final double SHEAR_BY_BENDING = 1 / 25.0;
-    private static final double HEAVY_THINGS = 1 + Thing.CV;
 
+    private final SolvedShelf solved;
     private final ShelfSag shelf;
-    private final ShelfWeights weights;
     private final Strains heavy;
 
-    ShelfStrength(ShelfSag shelf, Bends bends) {
-        this.shelf = shelf;
-        weights = new ShelfWeights(shelf);
-        heavy = bends.strains(heavyLoads());
-    }
-
-    private List<PlateLoad> heavyLoads() {
-        List<PlateLoad> all = new ArrayList<>(weights.own());
-        all.addAll(weights.spread(shelf.load().heavy()));
-        all.addAll(weights.things(HEAVY_THINGS));
-        return all;
+    ShelfStrength(SolvedShelf solved) {
+        this.solved = solved;
+        shelf = solved.shelf();
+        heavy = solved.heavy();
     }
 
     List<Check> checks() {
@@ -72,8 +64,8 @@ final class ShelfStrength {
         if (hand == null) {
             return;
         }
-        List<PlateLoad> all = heavyLoads();
-        all.add(weights.hand(hand.newtons()));
+        List<PlateLoad> all = solved.heavyLoads();
+        all.add(new ShelfWeights(shelf).hand(hand.newtons()));
         Bends bends = shelf.isFlat() ? new TwistingShelf(shelf) : new AnyBeam(shelf);
         Strains leaning = bends.strains(all);
         Double bending = shelf.stock().strength();

@@ -18,7 +18,12 @@ final class ShelfWeights {
 
     /** The shelf itself, its strips spread over all of it. */
     List<PlateLoad> own() {
-        return List.of(even(0, shelf.supports().length(), shelf.section().massPerLength(shelf.stock())));
+        return List.of(even(0, shelf.supports().length(), ownPerLength()));
+    }
+
+    /** Mass of a metre of the shelf itself [kg/m]. */
+    double ownPerLength() {
+        return shelf.section().massPerLength(shelf.stock());
     }
 
     /** So much along the filled part [kg/m]. */

@@ -1,7 +1,6 @@
 package fairgrain.shelf;
 
 import fairgrain.bending.CreepFactor;
-import fairgrain.bending.PlateLoad;
 import fairgrain.finding.Caution;
 import fairgrain.finding.Draw;
 import fairgrain.finding.Finding;
@@ -28,19 +27,17 @@ final class ShelfWords {
     private static final double SHEAR_IN_TABLE = 1.10;
 
     private final ShelfSag shelf;
-    private final Bends bends;
-    private final ShelfWeights weights;
+    private final SagModel model;
 
     ShelfWords(ShelfSag shelf) {
         this.shelf = shelf;
-        bends = Bends.of(shelf);
-        weights = new ShelfWeights(shelf);
+        model = new SagModel(shelf);
     }
 
     Finding finding() {
-        SagModel model = new SagModel(shelf);
         ShelfSag.Sag expected = model.at(Draw.AS_PLANNED);
-        List<Outcome> outcomes = model.outcomes();
+        List<Draw> worst = model.worst();
+        List<Outcome> outcomes = model.outcomes(worst);
         Length worstFirst = ShelfSag.sag(outcomes.get(0).planned().demand());
         Length worstLater = ShelfSag.sag(outcomes.get(1).planned().demand());
         Finding.Draft draft = Finding.about(
@@ -57,13 +54,13 @@ final class ShelfWords {
                                 worstLater),
                         shelf.evidence())
                 .outcomes(outcomes)
-                .missing(new ShelfStrength(shelf, bends).missing())
+                .missing(new ShelfStrength(model.solved()).missing())
                 .cautions(Caution.ASSUMED_CONTENTS, Caution.SHELF_IN_USE);
         sags(draft, expected);
         reach(draft, expected);
         tests(draft);
         draft.note("Nearest to its limit: " + nearest(outcomes) + ".");
-        limits(draft, outcomes);
+        limits(draft, outcomes, worst);
         return draft.done();
     }
 
@@ -144,8 +141,8 @@ final class ShelfWords {
     }
 
     private void tests(Finding.Draft draft) {
-        ShelfSag even = shelf.evenly();
-        double one = Bends.of(even).under(new ShelfWeights(even).spread(1)).largest();
+        SolvedShelf even = shelf.loads().isEven() ? model.solved() : new SolvedShelf(shelf.evenly());
+        double one = even.perKilogram().largest();
         List<Quantity> numbers = new ArrayList<>();
         List<String> parts = new ArrayList<>();
         for (TestLoad test : TestLoad.ALL) {
@@ -172,8 +169,8 @@ final class ShelfWords {
         return least.planned().what();
     }
 
-    private void limits(Finding.Draft draft, List<Outcome> outcomes) {
-        ShelfLimits limits = new ShelfLimits(shelf);
+    private void limits(Finding.Draft draft, List<Outcome> outcomes, List<Draw> worst) {
+        ShelfLimits limits = new ShelfLimits(shelf, model, worst);
         Optional<ShelfSag> longest = limits.longestSpan();
         Optional<ShelfSag> thinnest = limits.leastThickness();
         Optional<ShelfSag> heaviest = limits.heaviestLoad();
@@ -212,10 +209,7 @@ final class ShelfWords {
                 || shelf.supports().ends() == Support.PINS) {
             return;
         }
-        List<PlateLoad> heavy = new ArrayList<>(weights.own());
-        heavy.addAll(weights.spread(shelf.load().heavy()));
-        heavy.addAll(weights.things(1 + Thing.CV));
-        double needed = bends.strains(heavy).end() / (pressed * shelf.depth().metres());
+        double needed = model.solved().heavy().end() / (pressed * shelf.depth().metres());
         draft.size("least bearing of each end", shelf.in().rule().up(new Length(needed)));
     }
 }

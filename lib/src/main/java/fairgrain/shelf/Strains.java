@@ -11,4 +11,15 @@ package fairgrain.shelf;
  * @param all of the load [N]
  * @param least smallest force on a support; below nothing the shelf lifts there [N]
  */
-record Strains(double board, double front, double back, double shear, double end, double all, double least) {}
+record Strains(double board, double front, double back, double shear, double end, double all, double least) {
+    Strains times(double factor) {
+        return new Strains(
+                factor * board,
+                factor * front,
+                factor * back,
+                factor * shear,
+                factor * end,
+                factor * all,
+                factor * least);
+    }
+}

@@ -133,15 +133,13 @@ final class TwistingShelf implements Bends {
     @Override
     public Sags under(List<PlateLoad> loads) {
         ShelfResponse response = series.solve(inBay(loads), brackets);
-        double l = board.span();
-        double b = board.depth();
         double bare = without == null
                 ? Double.POSITIVE_INFINITY
                 : without.under(loads).largest();
         return new Sags(
-                Math.min(bare, factor * response.sag(l / 2, 0)),
-                Math.min(bare, factor * response.sag(l / 2, b / 2)),
-                Math.min(bare, factor * response.sag(l / 2, b)),
+                Math.min(bare, factor * response.front()),
+                Math.min(bare, factor * response.middle()),
+                Math.min(bare, factor * response.back()),
                 Math.min(bare, factor * Math.max(0, response.largestSag().value())),
                 0);
     }
