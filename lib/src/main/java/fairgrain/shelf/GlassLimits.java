@@ -5,10 +5,14 @@ import fairgrain.quantity.UnitSystem;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.IntFunction;
+import java.util.function.IntToDoubleFunction;
 
 /** The thinnest glass that is made, the longest span and the heaviest load for which a glass shelf holds. */
 final class GlassLimits {
     private static final double LOAD_STEP = 0.5; // kg/m
+    private static final double SPAN_POWER = 2; // of the stress, which mostly rules
 
     private final GlassShelf shelf;
     private final GlassPlate plate;
@@ -36,29 +40,38 @@ final class GlassLimits {
     /** Rounded down to a quarter of an inch or 5 mm. */
     Optional<GlassShelf> longestSpan() {
         double step = (shelf.in().rule().system() == UnitSystem.INCHES ? Length.inches(0.25) : Length.mm(5)).metres();
-        return new HoldingSize(this::marginAt, GlassRest.SPAN.least(), GlassRest.SPAN.most(), step)
-                .greatest().stream()
-                        .mapToObj(span -> shelf.span(new Length(span)))
-                        .filter(longest -> longest.holds(plate(longest)))
-                        .findFirst();
-    }
-
-    private double marginAt(double span) {
-        GlassShelf other = shelf.span(new Length(span));
-        return other.plannedMargin(plate(other));
+        return greatest(
+                n -> shelf.span(new Length(n * step)),
+                SPAN_POWER,
+                (int) Math.ceil(GlassRest.SPAN.least() / step),
+                (int) Math.floor(GlassRest.SPAN.most() / step),
+                (int) (shelf.rest().span().metres() / step));
     }
 
     private GlassPlate plate(GlassShelf other) {
-        return plates.computeIfAbsent(other.rest().span().metres(), span -> GlassPlate.of(other.glass(), other.rest()));
+        double span = other.rest().span().metres();
+        return span == shelf.rest().span().metres()
+                ? plate
+                : plates.computeIfAbsent(span, l -> GlassPlate.of(other.glass(), other.rest()));
     }
 
     /** Rounded down to half a kilogram a metre. */
     Optional<GlassShelf> heaviestLoad() {
-        return new HoldingSize(heavy -> loaded(heavy).plannedMargin(plate), 0, ShelfLoad.PER_LENGTH.most(), LOAD_STEP)
-                .greatest().stream()
-                        .mapToObj(this::loaded)
-                        .filter(heaviest -> heaviest.holds(plate))
-                        .findFirst();
+        return greatest(
+                n -> loaded(n * LOAD_STEP), 1, 0, (int) Math.floor(ShelfLoad.PER_LENGTH.most() / LOAD_STEP), (int)
+                        (shelf.use().load().heavy() / LOAD_STEP));
+    }
+
+    private Optional<GlassShelf> greatest(IntFunction<GlassShelf> at, double power, int from, int to, int start) {
+        IntToDoubleFunction use = n -> {
+            GlassShelf other = at.apply(n);
+            return 1 - other.plannedMargin(plate(other));
+        };
+        OptionalInt step = new ShopSteps(use, power, n -> use.applyAsDouble(n) <= 1).greatest(from, to, start);
+        return step.stream()
+                .mapToObj(at)
+                .filter(greatest -> greatest.holds(plate(greatest)))
+                .findFirst();
     }
 
     /** With so much on it at the heaviest, and in proportion what is expected. */
