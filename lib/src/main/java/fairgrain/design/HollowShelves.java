@@ -31,7 +31,7 @@ public record HollowShelves(
         Length span,
         Length depth,
         ShelfLoad load,
-        boolean behindDoors,
+        SagLimit limit,
         List<Missing> missing)
         implements Weighs {
     private static final double HEAVY_CORE = 700; // kg/m3, where nothing is known of it: heavy is safe for hanging
@@ -67,22 +67,12 @@ public record HollowShelves(
     }
 
     private HollowShelf asked(Design design, Inside of) {
-        return new HollowShelf(
-                name,
-                skin,
-                of,
-                height,
-                span,
-                depth,
-                load,
-                behindDoors ? SagLimit.BEHIND_DOORS : SagLimit.OPEN,
-                design.setting());
+        return new HollowShelf(name, skin, of, height, span, depth, load, limit, design.setting());
     }
 
     @Override
     public HollowShelves loaded(double times) {
-        return new HollowShelves(
-                name, count, skin, inside, height, span, depth, load.times(times), behindDoors, missing);
+        return new HollowShelves(name, count, skin, inside, height, span, depth, load.times(times), limit, missing);
     }
 
     @Override

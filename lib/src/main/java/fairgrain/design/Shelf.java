@@ -24,6 +24,7 @@ import java.util.function.Supplier;
  *
  * @param front strip on its front edge
  * @param back strip on its back edge
+ * @param cut its length, if the clear width between the sides was told
  * @param others woods and sheets that could be used instead; asked for only if it fails
  */
 public record Shelf(
@@ -35,7 +36,8 @@ public record Shelf(
         Optional<Strip> back,
         Supports supports,
         Loads loads,
-        boolean behindDoors,
+        SagLimit limit,
+        Optional<Length> cut,
         Supplier<List<ShelfStock>> others)
         implements Weighs {
     private static final double HEAVY_THINGS = 1.1; // as in the question of strength
@@ -74,15 +76,7 @@ public record Shelf(
                 front.map(Strip::piece).orElse(null),
                 back.map(Strip::piece).orElse(null),
                 board.taper());
-        return List.of(new ShelfSag(
-                name,
-                stock,
-                whole,
-                supports,
-                loads,
-                behindDoors ? SagLimit.BEHIND_DOORS : SagLimit.OPEN,
-                design.setting(),
-                others));
+        return List.of(new ShelfSag(name, stock, whole, supports, loads, limit, design.setting(), others));
     }
 
     @Override
@@ -93,9 +87,11 @@ public record Shelf(
                 stock,
                 boardWidth(),
                 board.thickness(),
-                supports.length() > supports.span().metres()
-                        ? "over all its supports"
-                        : "from support to support; less its play at each end"));
+                cut.isPresent()
+                        ? "the clear width less its play at both ends"
+                        : supports.length() > supports.span().metres()
+                                ? "over all its supports"
+                                : "from support to support; less its play at each end"));
         front.ifPresent(strip -> all.add(piece("front strip", strip.stock(), strip.width(), strip.height(), "")));
         back.ifPresent(strip -> all.add(piece("back strip", strip.stock(), strip.width(), strip.height(), "")));
         return List.copyOf(all);
@@ -120,7 +116,7 @@ public record Shelf(
                 count,
                 of.name(),
                 !of.thicknesses().equals(ShelfStock.ANY_THICKNESS),
-                Optional.of(new Length(supports.length())),
+                Optional.of(cut.orElse(new Length(supports.length()))),
                 width,
                 thickness,
                 note);
@@ -128,7 +124,7 @@ public record Shelf(
 
     @Override
     public Shelf loaded(double times) {
-        return new Shelf(name, count, stock, board, front, back, supports, loads.times(times), behindDoors, others);
+        return new Shelf(name, count, stock, board, front, back, supports, loads.times(times), limit, cut, others);
     }
 
     @Override

@@ -79,6 +79,12 @@ final class GlassShelfForm extends Form<GlassShelves> {
             .or("no", "not said; annealed glass is not judged where it is so");
     private final Field<Boolean> behindDoors =
             yesNo("behind doors", "hidden, so it may sag more").or("no", "in the open, the stricter");
+    private final Field<Optional<SagLimit>> limit = choice(
+                    "sag limit",
+                    List.of(SagLimit.values()),
+                    SagLimit::word,
+                    "how far it may sag, instead of 'behind doors'")
+            .optional();
     private final List<Glass> table;
 
     GlassShelfForm(Catalog catalog) {
@@ -104,7 +110,7 @@ final class GlassShelfForm extends Form<GlassShelves> {
                         e.get(load).apply(new ShelfForm.Sized(e.get(span), e.get(depth))),
                         e.get(thing),
                         e.get(push),
-                        e.get(behindDoors) ? SagLimit.BEHIND_DOORS : SagLimit.OPEN,
+                        SagLimitChoice.of(e.get(behindDoors), e.get(limit)),
                         e.get(peopleNear)),
                 e.get(cut),
                 missing(e));

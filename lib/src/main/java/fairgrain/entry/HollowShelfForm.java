@@ -18,6 +18,7 @@ import fairgrain.shelf.Creep;
 import fairgrain.shelf.HollowShelf;
 import fairgrain.shelf.HollowSkin;
 import fairgrain.shelf.Inside;
+import fairgrain.shelf.SagLimit;
 import fairgrain.shelf.ShelfLoad;
 import fairgrain.shelf.ShelfSag;
 import fairgrain.shelf.ShelfStock;
@@ -51,6 +52,12 @@ final class HollowShelfForm extends Form<Entered> {
     private final Field<Function<ShelfForm.Sized, ShelfLoad>> load;
     private final Field<Boolean> behindDoors =
             yesNo("behind doors", "hidden, so it may sag more").or("no", "in the open, the stricter");
+    private final Field<Optional<SagLimit>> limit = choice(
+                    "sag limit",
+                    List.of(SagLimit.values()),
+                    SagLimit::word,
+                    "how far it may sag, instead of 'behind doors'")
+            .optional();
     private final Catalog catalog;
 
     HollowShelfForm(Catalog catalog) {
@@ -101,7 +108,7 @@ final class HollowShelfForm extends Form<Entered> {
                 e.get(span),
                 e.get(depth),
                 e.get(load).apply(new ShelfForm.Sized(e.get(span), e.get(depth))),
-                e.get(behindDoors),
+                SagLimitChoice.of(e.get(behindDoors), e.get(limit)),
                 missing(e));
     }
 

@@ -16,6 +16,8 @@ import fairgrain.shelf.BackEdge;
 import fairgrain.shelf.Bearing;
 import fairgrain.shelf.Bracket;
 import fairgrain.shelf.Loads;
+import fairgrain.shelf.Row;
+import fairgrain.shelf.SagLimit;
 import fairgrain.shelf.Section;
 import fairgrain.shelf.ShelfLoad;
 import fairgrain.shelf.ShelfPinSet;
@@ -32,6 +34,7 @@ import java.util.function.Function;
 
 /** Shelves that are alike. What they are worth depends on how damp the place is, so the place is told last. */
 final class ShelfForm extends Form<Entered> {
+    private static final Limits PLAY = new Limits("play at each end", 0, 0.01, "m");
     private static final Limits FILLED = new Limits("end of the filled part", -1, 4, "m");
 
     private final Field<String> name = name("name", "what you call it").example("shelf");
@@ -43,6 +46,17 @@ final class ShelfForm extends Form<Entered> {
             .or("no", "not looked at, so the strength is taken at 0.65");
     private final Field<Length> span =
             length("span", ShelfSag.SPAN, "between its end supports").example("30 in");
+    private final Field<Optional<Length>> clearWidth = length(
+                    "clear width", ShelfSag.SPAN, "between the sides, to say how long it is cut")
+            .optional();
+    private final Field<Length> play = length("play", PLAY, "at each end, with 'clear width'; 1/16 in if not said")
+            .orElse(Length.inches(1 / 16.0));
+    private final Field<Integer> boards = count(
+                    "glued from",
+                    1,
+                    20,
+                    "boards side by side that it is glued up from, one if not said; more of them scatter less")
+            .orElse(1);
     private final Field<Length> depth =
             length("depth", ShelfSag.DEPTH, "front to back").example("10 in");
     private final Field<Length> thickness =
@@ -81,12 +95,27 @@ final class ShelfForm extends Form<Entered> {
             length("filled from", FILLED, "from the left end support").optional();
     private final Field<Optional<Length>> to =
             length("filled to", FILLED, "from the left end support").optional();
+    private final Field<Optional<Length>> rowDepth = length(
+                    "row depth", Row.DEPTH, "how deep the row is, if it stands flush with an edge, as books do")
+            .optional();
+    private final Field<Row.Edge> rowAt = choice(
+                    "row at",
+                    List.of(Row.Edge.values()),
+                    Row.Edge::word,
+                    "the edge it stands flush with, with 'row depth'; the front edge if not said")
+            .orElse(Row.Edge.FRONT);
     private final Field<List<Thing>> things = list("things", new ThingForm(), "single heavy things besides the load");
     private final Field<Optional<Force>> hand = force(
                     "hand on front edge", Loads.HAND, "a force at mid-span on the front edge, for minutes")
             .optional();
     private final Field<Boolean> behindDoors =
             yesNo("behind doors", "hidden, so it may sag more").or("no", "in the open, the stricter");
+    private final Field<Optional<SagLimit>> limit = choice(
+                    "sag limit",
+                    List.of(SagLimit.values()),
+                    SagLimit::word,
+                    "how far it may sag, instead of 'behind doors'")
+            .optional();
     private final Catalog catalog;
 
     /** What a load by contents or by weight is spread over. */
@@ -116,6 +145,9 @@ final class ShelfForm extends Form<Entered> {
         if (e.get(pin).isPresent() && (e.get(bearing).isEmpty() || e.get(supports) != Support.PINS)) {
             throw new IllegalArgumentException("'pin diameter' goes with 'bearing' and with pins as supports");
         }
+        if (of.sheet() != null && e.get(boards) > 1) {
+            throw new IllegalArgumentException("'glued from' goes with solid wood; a sheet is one piece");
+        }
         if (e.get(bearing).isPresent() && e.get(pin).isEmpty() && e.get(supports) == Support.PINS) {
             throw new IllegalArgumentException("a shelf on pins needs 'pin diameter' with 'bearing'");
         }
@@ -129,20 +161,23 @@ final class ShelfForm extends Form<Entered> {
                 e.get(taper).orElse(null));
         ShelfSag.require(whole, held, loads);
         Section board = new Section(whole.depth(), thick, null, null, whole.taper());
+        Optional<Length> cut = cut(e, held);
+        SagLimit may = SagLimitChoice.of(e.get(behindDoors), e.get(limit));
         return (setting, box) -> {
             boolean damp = DampPlace.is(setting);
             double moisture = setting.year().damp().expected();
             return new Shelf(
                     e.get(name),
                     e.get(count),
-                    stock(of, e.get(straightGrain), damp, moisture),
+                    stock(of, e.get(straightGrain), damp, moisture).gluedFrom(e.get(boards)),
                     board,
                     e.get(front).map(told -> strip(e, told, damp, moisture)),
                     e.get(back).map(told -> strip(e, told, damp, moisture)),
                     held,
                     loads,
-                    e.get(behindDoors),
-                    () -> others(e.get(straightGrain), damp, moisture));
+                    may,
+                    cut,
+                    () -> others(e.get(straightGrain), damp, moisture, e.get(boards)));
         };
     }
 
@@ -167,19 +202,33 @@ final class ShelfForm extends Form<Entered> {
     }
 
     /** American woods and all sheets, as far as enough is known of them. */
-    private List<ShelfStock> others(boolean straight, boolean damp, double moisture) {
+    private List<ShelfStock> others(boolean straight, boolean damp, double moisture, int boards) {
         List<ShelfStock> all = new ArrayList<>();
         for (Wood wood : catalog.woods().all()) {
             Strength known = wood.strength();
             boolean traded = wood.origin() == Wood.Origin.US_HARDWOOD || wood.origin() == Wood.Origin.US_SOFTWOOD;
             if (traded && known != null && known.elasticity() != null && wood.gravity() != null) {
-                all.add(stock(new Material(wood, null), straight, damp, moisture));
+                all.add(stock(new Material(wood, null), straight, damp, moisture)
+                        .gluedFrom(boards));
             }
         }
         for (SheetGood sheet : catalog.sheets()) {
             all.add(stock(new Material(null, sheet), straight, damp, moisture));
         }
         return all;
+    }
+
+    /** The clear width less the play at both ends, rounded down. */
+    private Optional<Length> cut(Entries e, Supports held) {
+        if (e.get(clearWidth).isEmpty()) {
+            return Optional.empty();
+        }
+        Length room = e.get(clearWidth).get().minus(e.get(play).times(2));
+        if (held.length() > held.span().metres() || room.compareTo(held.span()) < 0) {
+            throw new IllegalArgumentException("'clear width' less its play must reach from one end support to the"
+                    + " other, and goes with a shelf between two sides, without overhangs");
+        }
+        return Optional.of(e.rule().down(room));
     }
 
     private Supports held(Entries e) {
@@ -206,7 +255,8 @@ final class ShelfForm extends Form<Entered> {
             filled = new Loads.Filled(e.get(from).get(), e.get(to).get());
             on = filled.to().minus(filled.from());
         }
+        Row row = e.get(rowDepth).map(deep -> new Row(e.get(rowAt), deep)).orElse(null);
         ShelfLoad even = e.get(load).apply(new Sized(on, e.get(depth)));
-        return new Loads(even, filled, e.get(things), e.get(hand).orElse(null));
+        return new Loads(even, filled, row, e.get(things), e.get(hand).orElse(null));
     }
 }

@@ -65,9 +65,13 @@ final class AnyBeam implements Bends {
             all += reaction.force();
             least = Math.min(least, reaction.force());
         }
+        double inner = reactions.subList(1, reactions.size() - 1).stream()
+                .mapToDouble(BeamReaction::force)
+                .max()
+                .orElse(0);
         double end = Math.max(
                 reactions.get(0).force(), reactions.get(reactions.size() - 1).force());
-        return new Strains(stress, 0, 0, Math.abs(plain.largestShear().value()), end, all, least);
+        return new Strains(stress, 0, 0, Math.abs(plain.largestShear().value()), end, all, inner, least);
     }
 
     private BeamResponse solve(List<PlateLoad> loads, double spots) {

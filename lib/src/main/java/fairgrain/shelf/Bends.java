@@ -28,6 +28,7 @@ interface Bends {
         boolean oneBay = supports.middle().isEmpty() && supports.overhang() == 0;
         return !held
                 || !supports.brackets().isEmpty()
+                || shelf.loads().row() != null
                 || (!shelf.loads().things().isEmpty() && oneBay && shelf.isFlat());
     }
 }

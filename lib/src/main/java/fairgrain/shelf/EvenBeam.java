@@ -33,7 +33,7 @@ final class EvenBeam implements Bends {
         double w = perLength(loads);
         double stress = BendingStress.bending(UniformLoad.largestMoment(UniformLoad.Ends.SIMPLE, w, span), modulus);
         double end = UniformLoad.reaction(w, span);
-        return new Strains(stress, 0, 0, end, end, 2 * end, end);
+        return new Strains(stress, 0, 0, end, end, 2 * end, 0, end);
     }
 
     private double perLength(List<PlateLoad> loads) {

@@ -254,8 +254,8 @@ public record GlassShelf(
                         HALF_A_MINUTE,
                         SOURCE,
                         EdgePointLoad.SOURCE,
-                        BEARING_SOURCE,
-                        SagLimit.AFTER_YEARS)
+                        BEARING_SOURCE)
+                .and(use.limit().evidence())
                 .and(use.load().evidence());
         return rest.isOnPins() ? all.and(GlassPlate.AT_PINS, ShelfPins.SOURCE, TIPPING) : all;
     }

@@ -142,10 +142,13 @@ public record HollowShelf(
                     * (CreepFactor.finalSag(sags.bending(), 0, creep(false, draw), 1)
                             + CreepFactor.finalSag(sags.shear(), 0, creep(true, draw), 1));
             List<Check> checks = new ArrayList<>();
-            checks.add(
-                    Check.of("sag on the first day, against 1/600 of the span", first, firstLimit, Dimension.LENGTH));
             checks.add(Check.of(
-                    "sag after years, against 1/" + Math.round(l / laterLimit) + " of the span",
+                    "sag on the first day, against " + limit.firstDayWords(l, "the span"),
+                    first,
+                    firstLimit,
+                    Dimension.LENGTH));
+            checks.add(Check.of(
+                    "sag after years, against " + limit.afterYearsWords(l, "the span"),
                     later,
                     laterLimit,
                     Dimension.LENGTH));
@@ -320,7 +323,8 @@ public record HollowShelf(
                 .evidence()
                 .and(creepOf(skin.stock()).evidence())
                 .and(load.evidence())
-                .and(MODEL, TENSION, CreepFactor.SOURCE, SagLimit.FIRST_DAY, SagLimit.AFTER_YEARS);
+                .and(MODEL, TENSION, CreepFactor.SOURCE)
+                .and(limit.evidence());
         if (inside instanceof Inside.Core core) {
             return all.and(core.creep().evidence()).and(SandwichBeam.SOURCE, CORE_FACTORS);
         }

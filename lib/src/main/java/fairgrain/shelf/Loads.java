@@ -14,12 +14,14 @@ import org.jspecify.annotations.Nullable;
  *
  * @param spread what stands evenly along it
  * @param filled the part on which that stands, from the left end support; null if all of it
+ * @param row the edge that it stands flush with; null if it is spread over the depth
  * @param things single things
  * @param hand a force on the front edge at mid-span, for minutes: somebody leans on it; null if not asked
  */
 public record Loads(
         ShelfLoad spread,
         @Nullable Filled filled,
+        @Nullable Row row,
         List<Thing> things,
         @Nullable Force hand) {
     public static final Limits HAND = new Limits("force on the front edge", 0, 2000, "N");
@@ -35,6 +37,11 @@ public record Loads(
         }
     }
 
+    /** Spread over the depth. */
+    public Loads(ShelfLoad spread, @Nullable Filled filled, List<Thing> things, @Nullable Force hand) {
+        this(spread, filled, null, things, hand);
+    }
+
     public Loads {
         things = List.copyOf(things);
         if (hand != null) {
@@ -44,12 +51,15 @@ public record Loads(
 
     /** The same all along. */
     public static Loads even(ShelfLoad spread) {
-        return new Loads(spread, null, List.of(), null);
+        return new Loads(spread, null, null, List.of(), null);
     }
 
     /** Refuses what is off the shelf. */
     void on(Section section, Supports supports) {
         things.forEach(thing -> thing.on(section, supports));
+        if (row != null) {
+            row.on(section);
+        }
         if (filled != null) {
             double from = 0 - supports.left().metres();
             double to = supports.span().plus(supports.right()).metres();
@@ -65,6 +75,11 @@ public record Loads(
         return filled == null && things.isEmpty();
     }
 
+    /** Whether it is the same all over. */
+    boolean isPlain() {
+        return isEven() && row == null;
+    }
+
     /** All single things together [kg]. */
     public double thingsMass() {
         return things.stream().mapToDouble(thing -> thing.mass().kilograms()).sum();
@@ -75,12 +90,13 @@ public record Loads(
         return new Loads(
                 spread.times(factor),
                 filled,
+                row,
                 things.stream().map(thing -> thing.times(factor)).toList(),
                 hand);
     }
 
     Loads spread(ShelfLoad other) {
-        return new Loads(other, filled, things, hand);
+        return new Loads(other, filled, row, things, hand);
     }
 
     /** The same on another span, with every place along it moved in proportion. */
@@ -90,6 +106,7 @@ public record Loads(
                 filled == null
                         ? null
                         : new Filled(filled.from().times(by), filled.to().times(by)),
+                row,
                 things.stream().map(thing -> thing.span(by, span)).toList(),
                 hand);
     }

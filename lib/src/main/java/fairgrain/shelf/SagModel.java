@@ -148,6 +148,11 @@ final class SagModel implements Model<ShelfSag.Sag> {
         };
     }
 
+    /** The largest sag after so long [m]. */
+    double after(Draw draw, double seconds) {
+        return sag(TODAY, draw) * (1 + CreepFactor.at(creep(draw), seconds));
+    }
+
     /** The likely worst case of each sag. */
     List<Draw> worst() {
         int spreads = single ? THINGS + 1 : THINGS;

@@ -77,7 +77,8 @@ public final class ShelfLimits {
         double most = ShelfSag.THICKNESS.most();
         boolean plate = !section.isPlain()
                 || shelf.supports().back() != BackEdge.FREE
-                || !shelf.supports().brackets().isEmpty();
+                || !shelf.supports().brackets().isEmpty()
+                || shelf.loads().row() != null;
         if (plate) {
             most = Math.min(most, STOCKIEST * section.depth().metres() * (1 - A_HAIR));
         }

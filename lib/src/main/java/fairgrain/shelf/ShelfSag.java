@@ -69,11 +69,18 @@ public record ShelfSag(
             throw new IllegalArgumentException(
                     "an overhanging shelf with a strip or a taper is in no model here; leave one of them out");
         }
+        Row row = loads.row();
+        if (row != null && (supports.overhang() > 0 || !isFlat(section))) {
+            throw new IllegalArgumentException(
+                    "a row flush with an edge is in no model here on an overhanging shelf, nor on one that is less than"
+                            + " four times as deep as it is thick; leave its depth out, and it counts as spread");
+        }
+        plain &= row == null;
         if (!plain && !supports.middle().isEmpty() && !loads.isEven()) {
             throw new IllegalArgumentException(
-                    "a shelf with a strip, a taper or a held back edge counts bay by bay where it has middle supports,"
-                        + " and single things or a part that is filled are then in no model here; enter each bay as a"
-                        + " shelf");
+                    "a shelf with a strip, a taper, a row flush with an edge or a held back edge counts bay by bay"
+                            + " where it has middle supports, and single things or a part that is filled are then in no"
+                            + " model here; enter each bay as a shelf");
         }
         if ((supports.back() != BackEdge.FREE || !supports.brackets().isEmpty()) && !isFlat(section)) {
             throw new IllegalArgumentException(
@@ -251,7 +258,7 @@ public record ShelfSag(
 
     /** The same board on the same supports, without single things and filled all along. */
     ShelfSag evenly() {
-        return loads.isEven() ? this : with(stock, section, supports, Loads.even(load()));
+        return loads.isPlain() ? this : with(stock, section, supports, Loads.even(load()));
     }
 
     private ShelfSag with(ShelfStock of, Section cut, Supports held, Loads carried) {
@@ -262,7 +269,8 @@ public record ShelfSag(
         Evidence all = stock.evidence()
                 .and(loads.evidence())
                 .and(creep().evidence())
-                .and(SOURCE, MODEL, SPREAD, SagLimit.FIRST_DAY, SagLimit.AFTER_YEARS);
+                .and(SOURCE, MODEL, SPREAD)
+                .and(limit.evidence());
         for (Optional<EdgePiece> strip : List.of(section.frontStrip(), section.backStrip())) {
             all = strip.isEmpty() ? all : all.and(strip.get().stock().evidence());
         }

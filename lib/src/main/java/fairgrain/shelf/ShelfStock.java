@@ -1,5 +1,7 @@
 package fairgrain.shelf;
 
+import fairgrain.finding.Basis;
+import fairgrain.finding.Citation;
 import fairgrain.finding.Evidence;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.Limits;
@@ -33,6 +35,9 @@ public record ShelfStock(
     public static final Limits ELASTICITY = new Limits("modulus of elasticity", 1e8, 1e11, "Pa");
     public static final Limits DENSITY = new Limits("density", 50, 3000, "kg/m3");
 
+    static final Citation GLUED_UP =
+            Citation.of("own", "scatter of m boards glued up: that of one by the square root of m", Basis.DERIVED);
+
     /** Figures that hold for any thickness, such as those of a wood. */
     public static final Window ANY_THICKNESS = new Window(Length.ZERO, Length.metres(1));
 
@@ -63,6 +68,21 @@ public record ShelfStock(
                 StiffnessRatios.WOOD,
                 ShelfStrengths.NONE,
                 evidence);
+    }
+
+    /** Glued up from so many boards side by side: together they scatter less than one. Strength stays that of a single board. */
+    public ShelfStock gluedFrom(int boards) {
+        return new ShelfStock(
+                name,
+                elasticity,
+                elasticityCv / Math.sqrt(boards),
+                strength,
+                density,
+                creep,
+                thicknesses,
+                ratios,
+                strengths,
+                boards == 1 ? evidence : evidence.and(GLUED_UP));
     }
 
     /** Solid wood as soft and weak as it is at the damp end of the year; the tables hold for 12 %. */

@@ -29,10 +29,20 @@ final class ShelfWeights {
     /** So much along the filled part [kg/m]. */
     List<PlateLoad> spread(double perLength) {
         Loads.Filled filled = shelf.loads().filled();
+        PlateLoad all = filled == null
+                ? even(0, shelf.supports().length(), perLength)
+                : even(left + filled.from().metres(), left + filled.to().metres(), perLength);
+        Row row = shelf.loads().row();
+        double depth = shelf.depth().metres();
         return List.of(
-                filled == null
-                        ? even(0, shelf.supports().length(), perLength)
-                        : even(left + filled.from().metres(), left + filled.to().metres(), perLength));
+                row == null
+                        ? all
+                        : new PlateLoad(
+                                all.x(),
+                                all.length(),
+                                row.middle(depth),
+                                row.depth().metres(),
+                                all.force()));
     }
 
     /** The single things, so many times as heavy as was said. */

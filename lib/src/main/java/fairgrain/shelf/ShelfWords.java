@@ -1,6 +1,5 @@
 package fairgrain.shelf;
 
-import fairgrain.bending.CreepFactor;
 import fairgrain.finding.Caution;
 import fairgrain.finding.Draw;
 import fairgrain.finding.Finding;
@@ -9,6 +8,7 @@ import fairgrain.finding.Verdict;
 import fairgrain.finding.Words;
 import fairgrain.quantity.Amount;
 import fairgrain.quantity.Dimension;
+import fairgrain.quantity.Force;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.Mass;
 import fairgrain.quantity.Quantity;
@@ -23,6 +23,7 @@ final class ShelfWords {
     private static final double CLAMPED = 0.2;
     private static final double SHORT =
             12; // spans by thickness: from here on shear adds more than the table's stiffness holds
+    private static final double DEEP = 0.2; // m: a row of books is about 156 mm deep
     private static final double SHEAR = 0.96;
     private static final double SHEAR_IN_TABLE = 1.10;
 
@@ -56,7 +57,7 @@ final class ShelfWords {
                 .outcomes(outcomes)
                 .missing(new ShelfStrength(model.solved()).missing())
                 .cautions(Caution.ASSUMED_CONTENTS, Caution.SHELF_IN_USE);
-        sags(draft, expected);
+        sags(draft, expected, worst, worstLater);
         reach(draft, expected);
         tests(draft);
         draft.note("Nearest to its limit: " + nearest(outcomes) + ".");
@@ -68,7 +69,7 @@ final class ShelfWords {
         return shelf.loads().things().isEmpty() ? "" : " and the single things on it,";
     }
 
-    private void sags(Finding.Draft draft, ShelfSag.Sag expected) {
+    private void sags(Finding.Draft draft, ShelfSag.Sag expected, List<Draw> worst, Length worstLater) {
         if (Bends.twists(shelf)) {
             draft.note(
                     "On the first day the front edge sags about {} at mid-span, the middle {} and the back edge {}.",
@@ -77,14 +78,15 @@ final class ShelfWords {
                     expected.back());
         }
         double first = expected.firstDay().metres();
-        double year = CreepFactor.at(shelf.creep().expected(), YEAR);
         if (first > 0) {
             draft.note(
                     "The first sag is 1/{} of the span. By the usual course of creep, for display only, it is {} after"
-                            + " a year and {} after ten.",
+                            + " a year, at most {}, and {} after ten, at most {}.",
                     Amount.count(Math.floor(shelf.bay() / first)),
-                    ShelfSag.sag(first * (1 + year)),
-                    expected.afterYears());
+                    ShelfSag.sag(model.after(Draw.AS_PLANNED, YEAR)),
+                    ShelfSag.sag(model.after(worst.get(1), YEAR)),
+                    expected.afterYears(),
+                    worstLater);
         }
     }
 
@@ -120,7 +122,21 @@ final class ShelfWords {
                     "So short a board gives in shear: it may sag up to {} times as much as is said here.",
                     Amount.ratio(shear / SHEAR_IN_TABLE));
         }
+        if (shelf.loads().row() == null
+                && shelf.load().expected() > 0
+                && shelf.depth().metres() > DEEP) {
+            draft.note("The load counts as spread over the depth. A row flush with an edge makes that edge sag more, on"
+                    + " a deep board of solid wood by half and more: tell how deep the row is, and it is reckoned so.");
+        }
         back(draft, supports);
+        double inner = model.solved().heavy().inner();
+        if (inner > 0) {
+            draft.note(
+                    (supports.brackets().isEmpty() ? "A middle support" : "A bracket")
+                            + " bears up to {} under the heavy load, the shelf's own weight with it; use one that its"
+                            + " maker declares for that.",
+                    Force.newtons(inner));
+        }
     }
 
     private void back(Finding.Draft draft, Supports supports) {
@@ -141,7 +157,7 @@ final class ShelfWords {
     }
 
     private void tests(Finding.Draft draft) {
-        SolvedShelf even = shelf.loads().isEven() ? model.solved() : new SolvedShelf(shelf.evenly());
+        SolvedShelf even = shelf.loads().isPlain() ? model.solved() : new SolvedShelf(shelf.evenly());
         double one = even.perKilogram().largest();
         List<Quantity> numbers = new ArrayList<>();
         List<String> parts = new ArrayList<>();

@@ -21,7 +21,7 @@ final class SolvedShelf {
         this.shelf = shelf;
         bends = Bends.of(shelf);
         weights = new ShelfWeights(shelf);
-        boolean even = shelf.loads().isEven();
+        boolean even = shelf.loads().isPlain();
         List<PlateLoad> kilogram = weights.spread(1);
         perKilogram = bends.under(kilogram);
         own = even ? perKilogram.times(weights.ownPerLength()) : bends.under(weights.own());

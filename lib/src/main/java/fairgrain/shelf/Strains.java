@@ -9,9 +9,11 @@ package fairgrain.shelf;
  * @param shear largest shear force [N]
  * @param end larger force on an end support [N]
  * @param all of the load [N]
+ * @param inner largest force on a middle support or a bracket; 0 without one [N]
  * @param least smallest force on a support; below nothing the shelf lifts there [N]
  */
-record Strains(double board, double front, double back, double shear, double end, double all, double least) {
+record Strains(
+        double board, double front, double back, double shear, double end, double all, double inner, double least) {
     Strains times(double factor) {
         return new Strains(
                 factor * board,
@@ -20,6 +22,7 @@ record Strains(double board, double front, double back, double shear, double end
                 factor * shear,
                 factor * end,
                 factor * all,
+                factor * inner,
                 factor * least);
     }
 }

@@ -30,13 +30,12 @@ final class TwistingShelf implements Bends {
     private static final double STRESS_SPOT = 4 / 3.0; // and a quarter low under a patch away from the edges
     private static final double CLEAT_IN = 0.010; // m, middle of a cleat along the back
     private static final double PINS_IN = 37 / 280.0; // of the depth, where it is not said
-    private static final double INNER_SUPPORT = 1.25; // shear beside a middle support, by that of a single bay
 
     private final ShelfBoard board;
     private final SeriesShelf series;
     private final double factor;
     private final double start;
-    private final boolean bays;
+    private final @Nullable AnyBeam bays; // for the forces on the supports, where there are several
     private final List<PlateLoad> brackets = new ArrayList<>();
     private final @Nullable BuiltStrip front;
     private final @Nullable BuiltStrip back;
@@ -49,7 +48,7 @@ final class TwistingShelf implements Bends {
         double t = section.thickness().metres();
         double span = supports.longestBay();
         start = supports.left().metres() + start(supports, span);
-        bays = !supports.middle().isEmpty();
+        bays = supports.middle().isEmpty() ? null : new AnyBeam(shelf);
         StiffnessRatios ratios = shelf.stock().ratios();
         double more = 1 + 0.96 / ratios.shearThrough() * t * t / (span * span);
         double e = more * shelf.stock().elasticity();
@@ -80,7 +79,7 @@ final class TwistingShelf implements Bends {
         series =
                 SeriesShelf.of(board, strips, held(supports, b), stiffens(section, shelf.stock()) ? BENDING : STRAIGHT);
         factor = series.modelFactor() * (supports.back() == BackEdge.ON_CLEAT ? LOOSE : 1);
-        without = shelf.supports().isPlain() && shelf.loads().isEven() && stiffens(section, shelf.stock())
+        without = shelf.supports().isPlain() && shelf.loads().isPlain() && stiffens(section, shelf.stock())
                 ? new EvenBeam(shelf)
                 : null;
         for (Bracket bracket : supports.brackets()) {
@@ -148,7 +147,7 @@ final class TwistingShelf implements Bends {
     public Strains strains(List<PlateLoad> loads) {
         List<PlateLoad> on = inBay(loads);
         ShelfResponse response = series.solve(on, brackets);
-        boolean spots = on.stream().anyMatch(load -> load.width() < board.depth());
+        boolean spots = on.stream().anyMatch(load -> load.width() < board.depth() && load.length() < board.span());
         double by = spots ? STRESS_SPOT : STRESS_EVEN;
         double left = 0;
         double all = 0;
@@ -158,14 +157,19 @@ final class TwistingShelf implements Bends {
         }
         double end = Math.max(left, all - left);
         double least = response.brackets().stream().reduce(Math.min(left, all - left), Math::min);
+        Strains forces = bays == null
+                ? new Strains(
+                        0, 0, 0, end, end, all, response.brackets().stream().reduce(0.0, Math::max), least)
+                : bays.strains(loads);
         return new Strains(
                 by * response.largestBoardStress().value(),
                 by * stress(response, front),
                 by * stress(response, back),
-                end * (bays ? INNER_SUPPORT : 1),
-                end,
-                all,
-                least);
+                forces.shear(),
+                forces.end(),
+                forces.all(),
+                forces.inner(),
+                forces.least());
     }
 
     private static double stress(ShelfResponse response, @Nullable BuiltStrip strip) {

@@ -15,6 +15,8 @@ import fairgrain.quantity.Length;
 import fairgrain.quantity.ShopRule;
 import fairgrain.shelf.BackEdge;
 import fairgrain.shelf.EdgePiece;
+import fairgrain.shelf.Row;
+import fairgrain.shelf.SagLimit;
 import fairgrain.shelf.ShelfSag;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -212,6 +214,54 @@ class ShelfFormTest {
         assertThat(finding.remedies())
                 .anySatisfy(
                         cure -> assertThat(cure.words().sentence()).matches("Make it of [A-Z].*, as thick as now\\."));
+    }
+
+    @Test
+    void readsRowsLimitsGluedBoardsAndTheClearWidth() {
+        ShelfSag asked = asked(
+                "glued from",
+                "4",
+                "row depth",
+                "156",
+                "row at",
+                "back edge",
+                "sag limit",
+                "not noticed",
+                "clear width",
+                "812");
+        Row row = Objects.requireNonNull(asked.loads().row());
+        assertThat(row.at()).isEqualTo(Row.Edge.BACK);
+        assertThat(row.depth()).isEqualTo(Length.mm(156));
+        assertThat(asked.limit()).isEqualTo(SagLimit.NOT_NOTICED);
+        assertThat(asked.stock().elasticityCv()).isCloseTo(asked().stock().elasticityCv() / 2, within(1e-12));
+        assertThat(Objects.requireNonNull(asked("row depth", "156").loads().row())
+                        .at())
+                .isEqualTo(Row.Edge.FRONT);
+        // 812 less 1/16 in at each end is 808.8
+        assertThat(pieces("clear width", "812").get(0).length().orElseThrow().toMm())
+                .isBetween(808.0, 808.83);
+        assertThat(pieces("clear width", "812", "play", "1")
+                        .get(0)
+                        .length()
+                        .orElseThrow()
+                        .toMm())
+                .isCloseTo(810, within(1e-9));
+    }
+
+    @Test
+    void refusesWhatCannotGoTogether() {
+        assertThat(problems("behind doors", "yes", "sag limit", "kitchen cabinets"))
+                .containsExactly(
+                        "d.yaml:9:3: shelf: 'behind doors' and 'sag limit' say how far it may sag; keep one of them");
+        assertThat(problems("row depth", "300"))
+                .containsExactly(
+                        "d.yaml:9:3: shelf: the row must not be deeper than the shelf; leave its depth out, and it"
+                                + " counts as spread");
+        assertThat(problems("material", "mdf-en-19-to-30-mm", "glued from", "3"))
+                .containsExactly("d.yaml:9:3: shelf: 'glued from' goes with solid wood; a sheet is one piece");
+        assertThat(problems("clear width", "800"))
+                .containsExactly("d.yaml:9:3: shelf: 'clear width' less its play must reach from one end support to the"
+                        + " other, and goes with a shelf between two sides, without overhangs");
     }
 
     @Test

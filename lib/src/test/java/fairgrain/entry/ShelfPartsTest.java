@@ -39,8 +39,8 @@ class ShelfPartsTest {
                     + " 300, load: 10 kg/m, ribs: {material: yellow-poplar, count: 3, width: 18}";
     private static final String RODS =
             "name: floating shelf, material: white oak, length: 900, depth: 200, thickness: 50, rods: 3, rod diameter:"
-                    + " 15, in shelf: 150, in wall: 80, gap: 12, rods of: steel, into: spruce-pine-fir, load: 8 kg, push"
-                    + " at front edge: 50 N";
+                + " 15, in shelf: 150, in wall: 80, gap: 12, rods of: steel, into: spruce-pine-fir, load: 8 kg, push"
+                + " at front edge: 50 N";
     private static final String PINS =
             "name: pins, under: glass shelf, sides: white oak, diameter: 6, in side: 12, stand out: 8, pins"
                     + " in: 30, hole from edge: 60, hole from end: 150, pins of: steel";
@@ -140,9 +140,30 @@ class ShelfPartsTest {
     @Test
     void refusesGlassThatNobodyMakes() {
         assertThat(problems("glass shelves", GLASS.replace("thickness: 8", "thickness: 7")))
-                .singleElement()
-                .asString()
-                .endsWith("toughened glass is made 4, 5, 6, 8, 10, 12, 15, 19 mm thick, but was 7 mm");
+                .containsExactly(
+                        "d.yaml:9:3: glass shelf: toughened glass is made 4, 5, 6, 8, 10, 12, 15, 19 mm thick, but"
+                                + " was 7 mm");
+    }
+
+    @Test
+    void glassAndHollowShelvesMaySagByChoiceToo() {
+        assertThat(finding("glass shelves", GLASS + ", sag limit: not noticed")
+                        .outcomes()
+                        .get(0)
+                        .planned()
+                        .what())
+                .isEqualTo("sag, against 1/384 of the span");
+        assertThat(finding("hollow shelves", BOX + ", sag limit: architectural woodwork")
+                        .outcomes())
+                .extracting(outcome -> outcome.planned().what())
+                .startsWith(
+                        "sag on the first day, against 1/144 of the span",
+                        "sag after years, against 1/144 of the span");
+        String both = "'behind doors' and 'sag limit' say how far it may sag; keep one of them";
+        for (String key : List.of("glass shelves", "hollow shelves")) {
+            String text = (key.equals("glass shelves") ? GLASS : BOX) + ", behind doors: yes, sag limit: not noticed";
+            assertThat(problems(key, text)).singleElement().asString().endsWith(both);
+        }
     }
 
     @Test
