@@ -102,13 +102,7 @@ public record BoardMovement(
         Finding.Draft draft = Finding.about(
                         part,
                         "how much does it move",
-                        Words.of(
-                                "Cut {} wide, it is expected to swell {} by the damp end and to shrink {} by the dry"
-                                        + " end; for 19 boards in 20 it swells no more than {}.",
-                                width,
-                                expected.swelling(),
-                                expected.shrinking(),
-                                worst),
+                        words(expected, worst),
                         Evidence.of(SOURCE)
                                 .and(board.shrinkage().evidence())
                                 .and(in.year().evidence())
@@ -125,6 +119,36 @@ public record BoardMovement(
                     new MoistureContent(in.year().dry().expected()),
                     new MoistureContent(in.year().damp().expected()));
         }
+        CurveWords.say(draft, board, width.metres(), in);
         return List.of(draft.done());
+    }
+
+    /** Stock that is already at one end of the year, or beyond, goes one way only. */
+    private Words words(Movement expected, Length worst) {
+        if (expected.shrinking().metres() <= 0) {
+            return Words.of(
+                    "Cut {} wide it is as dry as the room will make it or drier: it is expected to swell {} by the"
+                            + " damp end, and to stay at least {} wider than when it was cut; for 19 boards in 20 it"
+                            + " swells no more than {}.",
+                    width,
+                    expected.swelling(),
+                    expected.shrinking().times(-1),
+                    worst);
+        }
+        if (expected.swelling().metres() <= 0) {
+            return Words.of(
+                    "Cut {} wide it is as damp as the room will make it or damper: it is expected to shrink {} by the"
+                            + " dry end, and to stay at least {} narrower than when it was cut.",
+                    width,
+                    expected.shrinking(),
+                    expected.swelling().times(-1));
+        }
+        return Words.of(
+                "Cut {} wide, it is expected to swell {} by the damp end and to shrink {} by the dry end; for 19"
+                        + " boards in 20 it swells no more than {}.",
+                width,
+                expected.swelling(),
+                expected.shrinking(),
+                worst);
     }
 }

@@ -17,6 +17,7 @@ import fairgrain.quantity.Length;
 import fairgrain.quantity.Limits;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -163,6 +164,13 @@ public record GapFit(
 
     private YearSpreads year() {
         return new YearSpreads(moving.board(), in);
+    }
+
+    /** The gap or overlap month by month; empty where the months of the room or the moisture on the day are not known. */
+    public Optional<SizeByMonth> byMonth() {
+        double day = in.day().estimate().expected();
+        double sign = kind == Kind.GAP ? -1 : 1;
+        return SizeByMonth.of(in, moisture -> new Length(today.metres() + sign * moving.swelling(day, moisture, 0, 1)));
     }
 
     boolean holds() {

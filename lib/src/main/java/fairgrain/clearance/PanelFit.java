@@ -198,6 +198,12 @@ public record PanelFit(String part, Panel panel, Opening opening, Length wanted,
         return new YearSpreads(panel.board(), in);
     }
 
+    /** How wide it is month by month; empty where the months of the room or the moisture on the day are not known. */
+    public Optional<SizeByMonth> byMonth() {
+        double day = in.day().estimate().expected();
+        return SizeByMonth.of(in, moisture -> width.times(panel.board().widthRatio(day, moisture, 0, 1)));
+    }
+
     @Override
     public List<Finding> findings() {
         return List.of(new PanelWords(this).asCut());

@@ -200,6 +200,8 @@ final class PanelWords {
 
     private void expectedWidths(Finding.Draft draft) {
         Setting in = fit.in();
+        CurveWords.say(draft, fit.panel().board(), fit.width().metres(), in);
+        fit.byMonth().ifPresent(months -> months.say(draft, "It is expected to be so wide"));
         if (in.day().known()) {
             draft.note(
                     "Expected: {} wide at {} when cut, {} at the dry end ({}), {} at the damp end ({}).",

@@ -61,6 +61,10 @@ public final class DesignForm extends Form<Design> {
                 .optional();
         parts("doors", new DoorForm(catalog), "frame-and-panel doors");
         parts("panels", new FramedPanelForm(catalog), "panels in frames of which nothing else is asked");
+        parts(
+                "sheets in frames",
+                new SheetInFrameForm(catalog),
+                "sheets in the grooves of a frame, or let in as a back");
         parts("boards", new BoardForm(catalog), "solid boards whose movement is asked for");
         parts("glass", new FramedGlassForm(catalog), "panes of glass in frames of which nothing else is asked");
         parts("drawers", new DrawerForm(catalog), "drawers and the openings they run in");
@@ -69,6 +73,7 @@ public final class DesignForm extends Form<Design> {
                 new FittedShelfForm(catalog),
                 "solid shelves that grow towards closed doors and a back");
         parts("tenons", new TenonForm(catalog), "tenons whose movement is asked for");
+        parts("held flat", new HeldFlatForm(catalog), "flatsawn boards that cup, free or held flat by a frame");
         parts("fixings", new FixedForm(catalog), "parts that are fixed to each other across the grain, and how");
         entered("shelves", new ShelfForm(catalog), "shelves");
         parts("glass shelves", new GlassShelfForm(catalog), "shelves of glass");

@@ -48,6 +48,36 @@ final class FixedForm extends Form<FixedPart> {
         }
     }
 
+    /** What such joints are called, and where the trade keeps them fast. */
+    private enum Usual {
+        BREADBOARD_END(
+                "breadboard end", FixedAt.MIDDLE, "a breadboard end is fast in the middle and free to both sides"),
+        TOP("top on a case", FixedAt.FRONT, "a top stays flush in front and moves behind"),
+        CLEAT("cleat", FixedAt.FRONT, "a cleat is fast in front and slotted behind"),
+        RUNNER("runner", FixedAt.FRONT, "a runner is fast in front, where the drawer shuts, and slotted behind"),
+        CREST("crest", FixedAt.FRONT, "a crest's return is fast at its mitre in front and slotted behind"),
+        MOULDING("moulding", FixedAt.FRONT, "a moulding is glued at its mitre in front and slotted behind"),
+        BACK("solid back", FixedAt.MIDDLE, "a solid back is fast in its middle and free to both sides"),
+        OTHER("other", FixedAt.FRONT, "the edge in sight");
+
+        private final String word;
+        private final FixedAt at;
+        private final String why;
+
+        Usual(String word, FixedAt at, String why) {
+            this.word = word;
+            this.at = at;
+            this.why = why;
+        }
+
+        String word() {
+            return word;
+        }
+    }
+
+    private final Field<Usual> kind = choice(
+                    "kind", List.of(Usual.values()), Usual::word, "what it is; it tells which part stays fixed")
+            .orElse(Usual.OTHER);
     private final Field<String> name = name("name", "what you call the joint").example("cleat on the left side");
     private final Field<Lying> of;
     private final Field<Lying> to;
@@ -169,10 +199,11 @@ final class FixedForm extends Form<FixedPart> {
     }
 
     private FixedAt place(Entries e) {
+        Usual usual = e.get(kind);
         if (e.get(place).isEmpty()) {
-            e.take(place, FixedAt.FRONT.word(), "the edge in sight");
+            e.take(place, usual.at.word(), usual.why);
         }
-        return e.get(place).orElse(FixedAt.FRONT);
+        return e.get(place).orElse(usual.at);
     }
 
     /** A part as it lies, or why nothing is known of how it moves. */

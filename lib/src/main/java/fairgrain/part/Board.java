@@ -51,13 +51,31 @@ public record Board(Wood wood, Shrinkage shrinkage, RingAngle rings, Length thic
         return ratio(from, to, Math.PI / 2 - rings.radians(ringDeviation), factor);
     }
 
+    /** The width by the straight shrinkage line alone. */
+    public double straightRatio(double from, double to) {
+        return straight(from, to, rings.radians(0), 1);
+    }
+
+    /** The width by the bent curve alone; by the straight line where no differential shrinkage is known. */
+    public double bentRatio(double from, double to) {
+        return bent(from, to, rings.radians(0), 1);
+    }
+
     private double ratio(double from, double to, double angle, double factor) {
-        double straight = ratio(shrinkage.tangentialCurve(), shrinkage.radialCurve(), from, to, angle, factor);
+        double straight = straight(from, to, angle, factor);
         if (!shrinkage.isBent()) {
             return straight;
         }
-        double bent = ratio(shrinkage.bentTangentialCurve(), shrinkage.bentRadialCurve(), from, to, angle, factor);
+        double bent = bent(from, to, angle, factor);
         return Math.abs(bent - 1) > Math.abs(straight - 1) ? bent : straight;
+    }
+
+    private double straight(double from, double to, double angle, double factor) {
+        return ratio(shrinkage.tangentialCurve(), shrinkage.radialCurve(), from, to, angle, factor);
+    }
+
+    private double bent(double from, double to, double angle, double factor) {
+        return ratio(shrinkage.bentTangentialCurve(), shrinkage.bentRadialCurve(), from, to, angle, factor);
     }
 
     private static double ratio(Curve tangential, Curve radial, double from, double to, double angle, double factor) {

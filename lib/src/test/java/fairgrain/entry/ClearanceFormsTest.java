@@ -315,4 +315,28 @@ class ClearanceFormsTest {
                                 "1/16 in")))
                 .containsExactly("top needs 'length' beside 'room in length'");
     }
+
+    @Test
+    void aSheetInAFrameAndABoardHeldFlatAreAsked() {
+        Design sheets = design(
+                "sheets in frames",
+                in(
+                        "name",
+                        "back",
+                        "sheet",
+                        "birch plywood 6 5 mm along",
+                        "between frame",
+                        "24",
+                        "groove depth",
+                        "3/8"));
+        assertThat(asked(Review.of(sheets).findings(), "how big to cut the sheet")
+                        .sizes()
+                        .get(0)
+                        .value()
+                        .si())
+                .isBetween(24.5 * 0.0254, 24.75 * 0.0254);
+        Design flat =
+                design("held flat", in("name", "wide panel", "wood", "black cherry", "width", "8", "thickness", "1/2"));
+        assertThat(Review.of(flat).findings().stream().map(Finding::part)).contains("wide panel");
+    }
 }

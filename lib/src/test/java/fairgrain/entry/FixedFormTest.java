@@ -186,4 +186,23 @@ class FixedFormTest {
                 (Member.Across) fixed("fixed by", "glue", "glued width", "2").to();
         assertThat(Objects.requireNonNull(oak.elastic()).id()).isEqualTo("white-oak");
     }
+
+    @Test
+    void aKindOfJointTellsWhichPartStaysFixed() {
+        Design design = design(
+                CLEAT,
+                SIDE,
+                "kind",
+                "breadboard end",
+                "fixed by",
+                "slotted screws",
+                "between outermost fixings",
+                "9",
+                "screw diameter",
+                "0.164");
+        assertThat(design.taken().stream().map(taken -> taken.text()))
+                .anySatisfy(text -> assertThat(text)
+                        .contains("stays fixed at taken as middle: a breadboard end is fast in the middle and free to"
+                                + " both sides"));
+    }
 }
