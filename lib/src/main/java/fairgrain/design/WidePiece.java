@@ -1,6 +1,8 @@
 package fairgrain.design;
 
+import fairgrain.material.Wood;
 import fairgrain.part.Board;
+import fairgrain.part.RingAngle;
 import fairgrain.quantity.Length;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,7 +13,19 @@ import java.util.stream.Stream;
 public record WidePiece(String name, Board board, Length width, boolean framed) {
     /** All of them, in the order of the design. */
     static List<WidePiece> of(Design design) {
-        return design.parts().stream().flatMap(WidePiece::of).toList();
+        return Stream.concat(
+                        design.parts().stream().flatMap(WidePiece::of),
+                        design.box().stream().flatMap(WidePiece::sides))
+                .toList();
+    }
+
+    /** The sides of a solid case; nothing of one that is made of sheets. */
+    private static Stream<WidePiece> sides(Box box) {
+        Wood wood = box.material().isSheet() ? null : box.material().solid();
+        return wood == null || wood.shrinkage() == null
+                ? Stream.empty()
+                : Stream.of(new WidePiece(
+                        "case sides", Board.of(wood, RingAngle.UNKNOWN, box.thickness()), box.depth(), false));
     }
 
     private static Stream<WidePiece> of(Part part) {
@@ -20,6 +34,13 @@ public record WidePiece(String name, Board board, Length width, boolean framed) 
         }
         if (part instanceof FramedPanel panel) {
             return Stream.of(of(panel));
+        }
+        if (part instanceof Drawer drawer) {
+            return Stream.concat(
+                    drawer.front().stream()
+                            .map(front -> new WidePiece(drawer.name() + ", front", front, drawer.height(), false)),
+                    drawer.side().stream()
+                            .map(side -> new WidePiece(drawer.name() + ", sides", side, drawer.height(), false)));
         }
         return part instanceof SolidBoard board
                 ? Stream.of(new WidePiece(board.name(), board.board(), board.width(), false))

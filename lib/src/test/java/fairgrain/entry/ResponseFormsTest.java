@@ -163,12 +163,12 @@ class ResponseFormsTest {
         Design design = read(design(METERED, SHELLAC, TOP, board("post", TIMBER, "150", "150")));
         List<BoardMovement> moves = asked(design, BoardMovement.class);
         assertThat(moves.get(0).in().year()).isSameAs(design.setting().year());
-        assertThat(moves.get(0).findings().get(0).notes()).isEmpty();
+        assertThat(moves.get(0).findings().get(0).notes())
+                .noneSatisfy(note -> assertThat(note.sentence()).contains("feels only part of the room's year"));
         assertThat(moves.get(1).in().year().swing())
                 .isLessThan(design.setting().year().swing());
         assertThat(moves.get(1).findings().get(0).notes())
-                .singleElement()
-                .satisfies(note -> assertThat(note.sentence()).startsWith("So thick a board feels only part"));
+                .anySatisfy(note -> assertThat(note.sentence()).startsWith("So thick a board feels only part"));
     }
 
     @Test
