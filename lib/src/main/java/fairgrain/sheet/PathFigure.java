@@ -21,10 +21,11 @@ import java.util.List;
 final class PathFigure {
     private static final double WIDTH = 96; // mm
     private static final double ROW = 13;
+    private static final double LINE = 4.2;
     private static final double CHAIN = 5; // middle of the chain
     private static final double HALF = 2.4;
     private static final double TEXT = 11;
-    private static final double FULL = 46; // mm of bar: all that it may carry
+    private static final double FULL = 40; // mm of bar: all that it may carry
     private static final double BAR = 2.6;
 
     private final LoadPath path;
@@ -53,32 +54,52 @@ final class PathFigure {
         boolean weakest = path.weakest().filter(link::equals).isPresent();
         boolean judged = link.missing().isEmpty() && link.governing().isPresent();
         Pen pen = weakest ? Pen.ACCENT : judged ? Pen.EDGE : Pen.DASHED;
-        link(pen);
+        double from = top;
         String name = PathBlocks.name(link);
-        paper.words(name, new Point(TEXT, top + 3), Mark.Anchor.BEGINNING);
+        List<String> lines = lines(name);
+        for (String line : lines) {
+            paper.words(line, new Point(TEXT, top + 3), Mark.Anchor.BEGINNING);
+            top += LINE;
+        }
         String says = says(link) + (weakest ? ", the weakest" : "");
-        double y = top + 5;
         if (link.governing().isPresent()) {
-            paper.box(Mark.Shade.PAPER, new Point(TEXT, y), new Point(TEXT + FULL, y + BAR));
+            paper.box(Mark.Shade.PAPER, new Point(TEXT, top), new Point(TEXT + FULL, top + BAR));
             double use = Math.min(1, 1 / Math.max(link.spare(), 1e-9));
             if (use > 0.002) {
-                paper.box(Mark.Shade.OTHER_WOOD, new Point(TEXT, y), new Point(TEXT + FULL * use, y + BAR));
+                paper.box(Mark.Shade.OTHER_WOOD, new Point(TEXT, top), new Point(TEXT + FULL * use, top + BAR));
             }
-            paper.words(says, new Point(TEXT + FULL + 2, y + BAR - 0.2), Mark.Anchor.BEGINNING);
+            paper.words(says, new Point(TEXT + FULL + 2, top + BAR - 0.2), Mark.Anchor.BEGINNING);
         } else {
-            paper.words(says, new Point(TEXT, y + BAR), Mark.Anchor.BEGINNING);
+            paper.words(says, new Point(TEXT, top + BAR), Mark.Anchor.BEGINNING);
         }
+        top = Math.max(top + BAR + 4, from + ROW);
+        link(pen, from, top);
         said.add(name + ": " + says);
-        top += ROW;
     }
 
-    /** An upright link of the chain, and the ring that hangs the next one on it. */
-    private void link(Pen pen) {
+    /** Its name, on as many lines as it takes. */
+    private static List<String> lines(String name) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : name.split(" ", -1)) {
+            if (!line.isEmpty() && Paper.width(line + " " + word) > WIDTH - TEXT) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            line.append(line.isEmpty() ? "" : " ").append(word);
+        }
+        lines.add(line.toString());
+        return lines;
+    }
+
+    /** An upright link of the chain, through the one below it. */
+    private void link(Pen pen, double from, double to) {
         List<Point> oval = new ArrayList<>();
-        double middle = top + ROW / 2 - 1.5;
+        double middle = (from + to) / 2 - 1.5;
+        double half = (to - from) / 2 + 0.8;
         for (int i = 0; i <= 24; i++) {
             double angle = 2 * Math.PI * i / 24;
-            oval.add(new Point(CHAIN + HALF * Math.cos(angle), middle + (ROW / 2 + 0.8) * Math.sin(angle)));
+            oval.add(new Point(CHAIN + HALF * Math.cos(angle), middle + half * Math.sin(angle)));
         }
         paper.line(pen, oval);
     }
