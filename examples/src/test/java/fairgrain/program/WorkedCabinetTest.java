@@ -92,7 +92,9 @@ class WorkedCabinetTest {
                 pounds(asked(HingesHold.class).get(0).answer().pull().newtons()));
         EndJointHolds.Carried bottom = joint("bottom to sides");
         all.put("load on one end of the bottom", pounds(bottom.load().newtons()));
-        all.put("what the joint of the bottom may carry", pounds(bottom.mayCarry().newtons()));
+        all.put(
+                "what the joint of the bottom may carry",
+                pounds(bottom.mayCarry().newtons()));
         all.put(
                 "what the joint of the rail may carry",
                 pounds(joint("hanging rail to sides").mayCarry().newtons()));
