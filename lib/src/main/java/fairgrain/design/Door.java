@@ -29,6 +29,7 @@ import java.util.Set;
  * @param rail a pair of them, between the stiles
  * @param panel if a panel fills it
  * @param glass if a pane fills it
+ * @param sheet if a sheet fills it
  * @param closing the opening it closes, if that was said
  * @param corners how rails and stiles are joined, if that was said
  * @param hung its hinges, if they were said
@@ -40,6 +41,7 @@ public record Door(
         Stick rail,
         Optional<FramedPanel> panel,
         Optional<Glazing> glass,
+        Optional<SheetFill> sheet,
         Optional<DoorOpening> closing,
         Optional<Corner> corners,
         Optional<DoorHinges> hung)
@@ -78,6 +80,11 @@ public record Door(
         });
         glass.ifPresent(
                 g -> all.add(g.question(name + ", glass", frame(), rail.length(), sightHeight(), design.setting())));
+        sheet.filter(fill -> !fill.glued())
+                .ifPresent(fill -> all.addAll(fill.loose(
+                                name + ", sheet",
+                                sightHeight().compareTo(rail.length()) >= 0 ? sightHeight() : rail.length())
+                        .questions(design)));
         closing.ifPresent(c -> all.addAll(c.questions(this, design.setting())));
         all.addAll(strength(design));
         return List.copyOf(all);
@@ -89,11 +96,11 @@ public record Door(
         corners.ifPresent(corner -> all.add(new FrameHolds(
                 name,
                 heavy(stile.volume() * density(stile.wood())),
-                heavy(panel.map(this::mass).or(() -> glass.map(this::mass)).orElse(0.0)),
+                heavy(filling()),
                 heavy(rail.volume() * density(rail.wood())),
                 rail.length().plus(stile.width()),
                 stile.width(),
-                panel.isPresent() ? FrameHolds.Filled.PANEL : FrameHolds.Filled.GLASS,
+                filled(),
                 corner,
                 JointWood.of(stile.wood()).weaker(JointWood.of(rail.wood())),
                 design.setting().year().damp().expected() > DAMP)));
@@ -111,6 +118,19 @@ public record Door(
         return question instanceof HingesHold || unknown
                 ? Optional.of(new Carries(Stage.HINGES, name))
                 : Optional.empty();
+    }
+
+    private FrameHolds.Filled filled() {
+        if (sheet.filter(SheetFill::glued).isPresent()) {
+            return FrameHolds.Filled.GLUED_SHEET;
+        }
+        return glass.isPresent() ? FrameHolds.Filled.GLASS : FrameHolds.Filled.PANEL;
+    }
+
+    private double filling() {
+        return panel.map(this::mass).orElse(0.0)
+                + glass.map(this::mass).orElse(0.0)
+                + sheet.map(fill -> fill.mass(rail.length(), sightHeight())).orElse(0.0);
     }
 
     private static double heavy(double mass) {
@@ -136,16 +156,28 @@ public record Door(
 
     @Override
     public List<Piece> pieces(Design design) {
-        Length stub = panel.map(p -> p.opening().groove().depth()).orElse(Length.ZERO);
+        Length stub = panel.map(p -> p.opening().groove().depth())
+                .or(() -> sheet.map(fill -> fill.groove().depth()))
+                .orElse(Length.ZERO);
         List<Piece> all = new ArrayList<>();
         all.add(member("stile", stile, stile.length(), "the grain along it"));
         all.add(member(
                 "rail",
                 rail,
                 rail.length().plus(stub.times(2)),
-                panel.isPresent()
+                panel.isPresent() || sheet.isPresent()
                         ? "stubs as long as the groove is deep are counted; longer tenons come on top"
                         : "from stile to stile; tenons come on top"));
+        sheet.ifPresent(fill -> all.add(new Piece(
+                name,
+                "sheet",
+                count,
+                fill.sheet().name(),
+                true,
+                Optional.of(sightHeight().plus(fill.groove().depth().times(2))),
+                rail.length().plus(fill.groove().depth().times(2)),
+                fill.thickness(),
+                "a hair less than from groove floor to groove floor")));
         panel.ifPresent(p -> p.pieces(questions(design)).forEach(piece -> all.add(piece.of(name, count))));
         return List.copyOf(all);
     }
@@ -194,10 +226,7 @@ public record Door(
 
     /** Mass of one door, hardware left out; a wood without density is taken as a heavy one [kg]. */
     public double mass() {
-        return 2 * stile.volume() * density(stile.wood())
-                + 2 * rail.volume() * density(rail.wood())
-                + panel.map(this::mass).orElse(0.0)
-                + glass.map(this::mass).orElse(0.0);
+        return 2 * stile.volume() * density(stile.wood()) + 2 * rail.volume() * density(rail.wood()) + filling();
     }
 
     private double mass(FramedPanel fill) {

@@ -94,6 +94,16 @@ public record Wall(
             return List.copyOf(all);
         }
 
+        /** Of the highest screw above the lower edge of the case, as far as heights were said [m]. */
+        double highest() {
+            return all().stream()
+                    .mapToDouble(row -> row.height().metres()
+                            + (row.perStud() - 1)
+                                    * row.apart().map(Length::metres).orElse(0.0))
+                    .max()
+                    .orElse(0);
+        }
+
         /** Screws one above the other at known heights keep a case level on a single stud. */
         boolean couple() {
             List<Row> all = all();
@@ -153,7 +163,7 @@ public record Wall(
     public List<Question<?>> questions(Design design) {
         WallHardware hardware = new WallHardware(this);
         Optional<Cabinet> cabinet = design.box().map(box -> WallWeights.cabinet(design, box));
-        List<Missing> missing = missing(cabinet, hardware);
+        List<Missing> missing = missing(design, cabinet, hardware);
         if (!missing.isEmpty() || cabinet.isEmpty()) {
             return List.of(new Unasked(
                     name(),
@@ -211,7 +221,7 @@ public record Wall(
                 .orElse(List.of());
     }
 
-    private List<Missing> missing(Optional<Cabinet> cabinet, WallHardware hardware) {
+    private List<Missing> missing(Design design, Optional<Cabinet> cabinet, WallHardware hardware) {
         List<Missing> all = new ArrayList<>();
         boolean masonry = into.masonry().isPresent();
         need(all, cabinet.isPresent(), "the case that hangs", "enter 'case' with its sizes");
@@ -261,13 +271,19 @@ public record Wall(
                 "how dense the wood of the rail is",
                 "choose a wood whose density and its basis are in the table");
         if (all.isEmpty()) {
-            unfit(all, cabinet.orElseThrow(), hardware);
+            unfit(all, design, cabinet.orElseThrow(), hardware);
         }
         return all;
     }
 
     /** What is said, but cannot hang a cabinet or be judged. */
-    private void unfit(List<Missing> all, Cabinet cabinet, WallHardware hardware) {
+    private void unfit(List<Missing> all, Design design, Cabinet cabinet, WallHardware hardware) {
+        need(
+                all,
+                design.box().stream()
+                        .allMatch(box -> rows.highest() <= box.height().metres()),
+                "screws that sit within the height of the case",
+                "measure again: their highest would sit above the case");
         int studs = caught(cabinet).size();
         need(
                 all,

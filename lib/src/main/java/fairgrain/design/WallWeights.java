@@ -48,6 +48,9 @@ final class WallWeights {
             all.part(shelf.name(), shelf.count() * shelf.mass(), depth / 2, middle, HungWeight.Stays.COMES_OFF);
             all.load("on " + shelf.name(), shelf.load(), length, books, middle + HALF_A_BOOK);
         }
+        for (Lamp lamp : design.parts(Lamp.class)) {
+            all.part(lamp.name(), lamp.weight().kilograms(), depth / 2, middle, HungWeight.Stays.ON);
+        }
         double inside = box.inside().metres();
         all.load("on the bottom", wall.bottomLoad(), inside, books, HALF_A_BOOK);
         double above = box.height().metres() + HALF_A_BOOK;

@@ -81,6 +81,7 @@ public final class DesignForm extends Form<Design> {
         parts("rod shelves", new RodShelfForm(catalog), "floating shelves on hidden rods");
         entered("shelf pins", new PinsUnderForm(catalog), "pins under shelves of the same piece");
         parts("joints", new JointedEndsForm(catalog), "joints at the ends of boards whose strength is asked for");
+        parts("lamps", new LampForm(), "lamps in the case, their warmth and their weight");
         parts("crests", new CrestForm(catalog), "crests and mouldings that stand up, for their short grain");
         parts("screws", new ScrewFitForm(catalog), "screws of which only is asked whether they fit");
         box = block("case", new CaseForm(catalog), "sides, top, bottom and back")

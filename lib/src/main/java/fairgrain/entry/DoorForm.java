@@ -7,6 +7,7 @@ import fairgrain.design.Door;
 import fairgrain.design.DoorHinges;
 import fairgrain.design.DoorOpening;
 import fairgrain.design.Glazing;
+import fairgrain.design.SheetFill;
 import fairgrain.form.Entries;
 import fairgrain.form.Field;
 import fairgrain.form.Form;
@@ -71,10 +72,14 @@ final class DoorForm extends Form<Door> {
             .optional();
 
     private final Field<Optional<CornersForm.Told>> corners;
+    private final Field<Optional<SheetFillForm.Told>> sheet;
     private final Field<Optional<HingesForm.Told>> hinges;
+
+    private final Catalog catalog;
 
     DoorForm(Catalog catalog) {
         super("door", "A door of two stiles, two rails between them, and a panel in their grooves or a pane of glass.");
+        this.catalog = catalog;
         stiles = block(
                 "stiles", new StickForm("stiles", "length", "whole length", catalog), "the pair of upright members");
         rails = block(
@@ -82,6 +87,8 @@ final class DoorForm extends Form<Door> {
                 new StickForm("rails", "between stiles", "from stile to stile, without stubs or tenons", catalog),
                 "the pair of cross members");
         panel = block("panel", new PanelForm(catalog), "the panel, its grain upright")
+                .optional();
+        sheet = block("sheet", new SheetFillForm(catalog), "a sheet in the place of a panel")
                 .optional();
         corners = block("corners", new CornersForm(catalog), "how rails and stiles are joined")
                 .optional();
@@ -97,12 +104,16 @@ final class DoorForm extends Form<Door> {
             throw new IllegalArgumentException(
                     "the rails leave no opening: check the length of the stiles and the width of the rails");
         }
-        if (e.get(panel).isPresent() == e.get(glass).isPresent()) {
-            throw new IllegalArgumentException("needs either 'panel' with its 'groove', or 'glass'");
+        if (Stream.of(e.get(panel), e.get(glass), e.get(sheet))
+                        .filter(Optional::isPresent)
+                        .count()
+                != 1) {
+            throw new IllegalArgumentException("needs one of 'panel' or 'sheet' with its 'groove', or 'glass'");
         }
-        if (e.get(panel).isPresent() != e.get(groove).isPresent()) {
+        boolean grooved = e.get(panel).isPresent() || e.get(sheet).isPresent();
+        if (grooved != e.get(groove).isPresent()) {
             throw new IllegalArgumentException(
-                    e.get(panel).isPresent()
+                    grooved
                             ? "needs 'groove': in stiles and rails, for the panel"
                             : "has a 'groove' but no panel: say how deep the glass lies by its 'rebate'");
         }
@@ -116,9 +127,22 @@ final class DoorForm extends Form<Door> {
                         .map(p ->
                                 p.in(called + ", panel", rail.length(), Optional.of(between), groove(e, stile, rail))),
                 e.get(glass).map(g -> within(g, stile, rail)),
+                e.get(sheet).map(told -> fill(told, groove(e, stile, rail))),
                 closing(e),
                 e.get(corners).map(told -> told.of(rail, e.get(groove))),
                 e.get(hinges).map(told -> hung(told, stile)));
+    }
+
+    private SheetFill fill(SheetFillForm.Told told, Groove grooves) {
+        if (told.thickness().compareTo(grooves.width()) > 0) {
+            throw new IllegalArgumentException("the sheet must be no thicker than its groove is wide");
+        }
+        return new SheetFill(
+                told.sheet(),
+                Optional.ofNullable(catalog.sheetMovement(told.sheet())),
+                told.thickness(),
+                grooves,
+                told.glued());
     }
 
     private static DoorHinges hung(HingesForm.Told told, Door.Stick stile) {

@@ -25,6 +25,8 @@ public enum Caution {
                     + " hard, or drown them in water in a shut metal can."),
     WOOD_DUST("Wood dust harms the lungs, and that of some woods is known to cause cancer: collect it where it is made,"
             + " and wear a mask that fits."),
+    MAINS("Mains wiring can kill and set fire: no line of this sheet is about it; have it done by somebody who is"
+            + " qualified, by the local code, with the lamp maker's clearances from wood."),
     SHELF_IN_USE("Do not stand or climb on a shelf: no person is in these figures.");
 
     private final String sentence;

@@ -200,7 +200,7 @@ class ClearanceFormsTest {
     @Test
     void saysWhatIsWrongWithADoor() {
         assertThat(problems("doors", door()))
-                .containsExactly("left door needs either 'panel' with its 'groove', or 'glass'");
+                .containsExactly("left door needs one of 'panel' or 'sheet' with its 'groove', or 'glass'");
         assertThat(problems("doors", door("panel", panel())))
                 .containsExactly("left door needs 'groove': in stiles and rails, for the panel");
         assertThat(problems("doors", panelled("hung", "inset")))

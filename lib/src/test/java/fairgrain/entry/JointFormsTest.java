@@ -6,11 +6,14 @@ import static fairgrain.form.Given.in;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import fairgrain.clearance.LampInCase;
+import fairgrain.clearance.SheetFit;
 import fairgrain.design.Design;
 import fairgrain.design.Review;
 import fairgrain.design.Weighs;
 import fairgrain.door.FrameHolds;
 import fairgrain.door.HingesHold;
+import fairgrain.finding.Caution;
 import fairgrain.finding.Finding;
 import fairgrain.finding.Question;
 import fairgrain.finding.Verdict;
@@ -189,6 +192,39 @@ class JointFormsTest {
                         "3/4")));
         assertThat(asked(design, CrestHolds.class).get(0).push().newtons()).isEqualTo(100);
         assertThat(asked(design, ScrewFit.class).get(0).answer().checks()).hasSize(3);
+    }
+
+    @Test
+    void aSheetThatIsGluedInKeepsTheFrameSquareAndALooseOneIsAskedHowBig() {
+        Object[] stub = in("kind", "stub tenons");
+        Object[] frame = door("corners", stub);
+        for (int i = 0; i < frame.length; i += 2) {
+            if (frame[i].equals("panel")) {
+                frame[i] = "sheet";
+                frame[i + 1] = in("of", "birch plywood 6 5 mm along", "thickness", "6 mm", "glued in", "yes");
+            }
+        }
+        Design glued = design("doors", blocks(frame));
+        assertThat(asked(glued, FrameHolds.class).get(0).filled()).isEqualTo(FrameHolds.Filled.GLUED_SHEET);
+        assertThat(asked(glued, SheetFit.class)).isEmpty();
+        frame[9] = in("of", "birch plywood 6 5 mm along", "thickness", "6 mm");
+        Design loose = design("doors", blocks(frame));
+        assertThat(asked(loose, FrameHolds.class).get(0).filled()).isEqualTo(FrameHolds.Filled.PANEL);
+        assertThat(asked(loose, SheetFit.class)).hasSize(1);
+    }
+
+    @Test
+    void lampsWeighAndDryTheCase() {
+        Object[] lamp =
+                in("name", "strip light", "watts", "60", "weight", "2 lb", "cable hole", "3/8", "hole from edge", "1");
+        Finding hot = Review.of(design("lamps", blocks(lamp), "case", box())).findings().stream()
+                .filter(each -> each.question().equals("what do lamps do in a shut case"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(hot.verdict()).isEqualTo(Verdict.FAILS);
+        assertThat(hot.cautions()).contains(Caution.MAINS);
+        assertThat(hot.remedies().get(0).then().findings().get(0).verdict()).isIn(Verdict.HOLDS, Verdict.CLOSE);
+        assertThat(asked(design("lamps", blocks(lamp)), LampInCase.class)).isEmpty();
     }
 
     static Stream<Arguments> refusals() {
