@@ -101,19 +101,20 @@ public final class Blocks {
     private void work(String heading, Workplace where) {
         List<Asked<?>> here =
                 review.asked().stream().filter(asked -> asked.where() == where).toList();
-        if (here.isEmpty()) {
+        List<Block> before = new ArrayList<>();
+        if (where == Workplace.WALL) {
+            before.addAll(WallBlocks.of(review, rule));
+        } else {
+            before.addAll(CutBlocks.of(review.design(), rule));
+            before.addAll(BenchBlocks.of(review, rule));
+        }
+        if (here.isEmpty() && before.isEmpty()) {
             return;
         }
         add(Block.Heading.page(heading));
-        if (where == Workplace.WALL) {
-            WallBlocks.of(review, rule).forEach(this::add);
-        }
-        if (where == Workplace.BENCH) {
-            CutBlocks.of(review.design(), rule).forEach(this::add);
-            BenchBlocks.of(review, rule).forEach(this::add);
-            if (Questions.of(review, StockReady.class).isEmpty()) {
-                year();
-            }
+        before.forEach(this::add);
+        if (where == Workplace.BENCH && Questions.of(review, StockReady.class).isEmpty()) {
+            year();
         }
         for (Asked<?> asked : here) {
             Optional<Block.Figure> figure = Figures.of(asked, review, rule);

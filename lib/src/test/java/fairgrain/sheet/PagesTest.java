@@ -117,6 +117,31 @@ class PagesTest {
     }
 
     @Test
+    void whatIsToBuyIsCountedByWhereItGoes() {
+        Review review = Sheets.cupboard("a cupboard", "inset");
+        Lift.Plan lift = Questions.of(review, Lift.class).get(0).answer();
+        assertThat(text(BenchBlocks.of(review, RULE)))
+                .contains("- 6 x 1/4 in lag screw, 3 in long, into the wall")
+                .contains("- " + 2 * lift.inEachStud() + " x 1/4 in lag screw")
+                .contains("- 4 shelf pins, for shelf");
+    }
+
+    @Test
+    void aScrewAboveTheTopOfTheCaseIsToldBeforeAnythingIsBored() {
+        String said = "As entered, a screw would sit above the top of the case";
+        assertThat(text(WallBlocks.of(Sheets.cupboard("a cupboard", "inset"), RULE)))
+                .contains(said);
+        assertThat(text(WallBlocks.of(Sheets.cupboard("a cupboard", "inset", "door", "25"), RULE)))
+                .doesNotContain(said);
+    }
+
+    @Test
+    void aPieceOfWhichOnlyTheWallIsAskedHasItsCutListToo() {
+        List<Block> sheet = sheet(Sheets.onlyACase("a case"));
+        assertThat(text(sheet)).contains("At the bench").contains("2 side, case, white oak");
+    }
+
+    @Test
     void everyScrewIsMarkedFromOneCorner() {
         Review review = Sheets.cupboard("a cupboard", "inset");
         Hanging hanging = Questions.of(review, Hanging.class).get(0);

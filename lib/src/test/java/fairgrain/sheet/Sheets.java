@@ -70,6 +70,10 @@ final class Sheets {
     }
 
     static Review cupboard(String name, String hung, String door) {
+        return cupboard(name, hung, door, "28");
+    }
+
+    static Review cupboard(String name, String hung, String door, String screws) {
         Reading in = Given.inInches();
         boolean inset = hung.equals("inset");
         Design design = new DesignForm(CATALOG)
@@ -175,7 +179,7 @@ final class Sheets {
                                                 "screws apart",
                                                 "1 1/2",
                                                 "screws above lower edge",
-                                                "28",
+                                                screws,
                                                 "on the bottom",
                                                 "books",
                                                 "on top",
@@ -184,6 +188,36 @@ final class Sheets {
         if (design == null) {
             throw new AssertionError(in.problems().stream().map(p -> p.text()).toList());
         }
+        return Review.of(Objects.requireNonNull(design));
+    }
+
+    /** A case and a wall of which nothing is told. */
+    static Review onlyACase(String name) {
+        Reading in = Given.inInches();
+        Design design = new DesignForm(CATALOG)
+                .design(
+                        block(
+                                "name",
+                                name,
+                                "units",
+                                "inches",
+                                "case",
+                                in(
+                                        "material",
+                                        "white oak",
+                                        "width",
+                                        "30",
+                                        "height",
+                                        "30",
+                                        "depth",
+                                        "11",
+                                        "thickness",
+                                        "3/4",
+                                        "back",
+                                        in("material", "birch plywood 6 5 mm along", "thickness", "1/4")),
+                                "wall",
+                                in("stud", "spruce-pine-fir")),
+                        in);
         return Review.of(Objects.requireNonNull(design));
     }
 
