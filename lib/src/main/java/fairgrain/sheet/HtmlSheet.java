@@ -74,6 +74,7 @@ public final class HtmlSheet {
           figure { margin: .2rem 0; }
           figure svg { max-width: none; }
           figcaption { font-size: 8pt; }
+          .glances { columns: 2; }
           ul.plain { columns: 2; font-size: 8pt; }
         }
         """;
@@ -83,6 +84,7 @@ public final class HtmlSheet {
 
     private final StringBuilder out = new StringBuilder();
     private boolean inSection;
+    private boolean inGlances;
 
     private HtmlSheet() {}
 
@@ -136,6 +138,7 @@ public final class HtmlSheet {
     }
 
     private void block(Block block) {
+        glances(block instanceof Block.Glance);
         if (block instanceof Block.Heading heading) {
             heading(heading);
         } else if (block instanceof Block.Glance glance) {
@@ -183,7 +186,16 @@ public final class HtmlSheet {
         out.append("</").append(tag).append(">\n");
     }
 
+    /** All lines of the overview stand together. */
+    private void glances(boolean one) {
+        if (one != inGlances) {
+            out.append(one ? "<div class=\"glances\">\n" : "</div>\n");
+            inGlances = one;
+        }
+    }
+
     private void endSection() {
+        glances(false);
         out.append(inSection ? "</section>\n" : "");
         inSection = false;
     }
