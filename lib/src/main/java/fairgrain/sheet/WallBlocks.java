@@ -62,7 +62,8 @@ final class WallBlocks {
         return List.copyOf(blocks);
     }
 
-    private static boolean above(Hanging hanging, Review review) {
+    /** Whether the screws as entered would miss the case. */
+    static boolean above(Hanging hanging, Review review) {
         Length highest = WallFigure.heights(hanging.fixing()).stream()
                 .max(Length::compareTo)
                 .orElse(Length.ZERO);

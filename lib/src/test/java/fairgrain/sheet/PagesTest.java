@@ -47,7 +47,7 @@ class PagesTest {
 
     @Test
     void theStepsAreCountedAndCarryTheNumbersOfTheirAnswers() {
-        Review review = Sheets.cupboard("a cupboard", "inset");
+        Review review = Sheets.cupboard("a cupboard", "inset", "door", "25");
         List<Block.Step> steps = steps(review);
         for (int i = 0; i < steps.size(); i++) {
             assertThat(steps.get(i).number()).isEqualTo(i + 1);
@@ -131,6 +131,9 @@ class PagesTest {
         String said = "As entered, a screw would sit above the top of the case";
         assertThat(text(WallBlocks.of(Sheets.cupboard("a cupboard", "inset"), RULE)))
                 .contains(said);
+        assertThat(text(OrderOfWork.of(Sheets.cupboard("a cupboard", "inset"), RULE)))
+                .contains("Do not hang it yet. As entered, a screw would sit above the top of the case")
+                .doesNotContain("Load it");
         assertThat(text(WallBlocks.of(Sheets.cupboard("a cupboard", "inset", "door", "25"), RULE)))
                 .doesNotContain(said);
     }
