@@ -90,8 +90,24 @@ final class WallFigure {
             number++;
             double x = LEFT + scale.mm(stud);
             paper.line(Pen.DASHED, new Point(x, top - ABOVE), new Point(x, floor));
-            paper.words(Questions.place(hanging) + " " + number, new Point(x, top - ABOVE - 1), Mark.Anchor.MIDDLE);
+            paper.words(
+                    narrow() ? "" + number : Questions.place(hanging) + " " + number,
+                    new Point(x, top - ABOVE - 1),
+                    Mark.Anchor.MIDDLE);
         }
+    }
+
+    /** Whether the names of two neighbours would touch. */
+    private boolean narrow() {
+        double before = Double.NEGATIVE_INFINITY;
+        for (Length stud : hanging.fixing().studs()) {
+            double x = scale.mm(stud);
+            if (x - before < Paper.width(Questions.place(hanging) + " 10")) {
+                return true;
+            }
+            before = x;
+        }
+        return false;
     }
 
     private void screws() {
