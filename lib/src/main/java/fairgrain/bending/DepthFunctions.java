@@ -82,11 +82,15 @@ final class DepthFunctions {
             double[] p = c[derivative][i];
             for (int j = 0; j < table[i].length; j++) {
                 double[] q = others.c[otherDerivative][j];
-                double sum = 0;
+                double[] product = new double[p.length + q.length];
                 for (int a = 0; a < p.length; a++) {
-                    for (int b = a % 2; b < q.length; b += 2) { // odd powers leave nothing
-                        sum += p[a] * q[b] / (a + b + 1);
+                    for (int b = 0; b < q.length; b++) {
+                        product[a + b] += p[a] * q[b];
                     }
+                }
+                double sum = 0;
+                for (int power = 0; power < product.length; power += 2) { // odd powers leave nothing
+                    sum += product[power] / (power + 1);
                 }
                 table[i][j] = sum * depth;
             }

@@ -39,6 +39,7 @@ public final class SeriesShelf {
     private final double[][][] coupling = new double[TERMS][][];
     private final SymmetricSystem dishes;
     private final double[][] flanges; // by strip and term
+    private final double[] torsions; // by strip
 
     private SeriesShelf(ShelfBoard board, List<EdgeStrip> strips, ShelfSupports supports, int degree) {
         this.board = board;
@@ -56,7 +57,9 @@ public final class SeriesShelf {
                 && strips.get(0).width() == strips.get(1).width()
                 && strips.get(0).height() == strips.get(1).height();
         flanges = new double[strips.size()][TERMS];
+        torsions = new double[strips.size()];
         for (int i = 0; i < flanges.length; i++) {
+            torsions[i] = strips.get(i).torsionStiffness(board);
             for (int n = 1; n <= TERMS; n++) {
                 flanges[i][n - 1] = strips.get(i).flange(board, equal, n * Math.PI / board.span());
             }
@@ -153,7 +156,7 @@ public final class SeriesShelf {
         }
         for (int s = 0; s < strips.size(); s++) {
             double bending = strips.get(s).bendingStiffness(board, flanges[s][n - 1]) * k2 * k2;
-            double torsion = strips.get(s).torsionStiffness(board) * k2;
+            double torsion = torsions[s] * k2;
             double[] height = atStrips[s][0];
             double[] slope = atStrips[s][1];
             for (int i = 0; i < m; i++) {
@@ -167,6 +170,8 @@ public final class SeriesShelf {
 
     private void addDish(int n, double[][] plain, double[][] bent, double[][] s) {
         double k = n * Math.PI / board.span();
+        double dy = board.stiffnessAcross();
+        double d1 = board.stiffnessCoupling() * k * k;
         int p = g.count();
         double[][] with = new double[p][f.count()];
         double[][] moved = new double[p][];
@@ -176,15 +181,11 @@ public final class SeriesShelf {
                 continue;
             }
             for (int i = 0; i < f.count(); i++) {
-                with[j][i] = 2
-                        / k
-                        * (board.stiffnessAcross() * bent[i][j] - board.stiffnessCoupling() * k * k * plain[i][j]);
+                with[j][i] = 2 / k * (dy * bent[i][j] - d1 * plain[i][j]);
             }
             moved[j] = terms.get(n - 1).solve(with[j]);
-        }
-        for (int i = 0; i < p; i++) {
-            for (int j = 0; j < p; j++) {
-                s[i][j] -= product(with[i], moved[j]);
+            for (int i = 0; i <= j; i++) {
+                s[j][i] -= product(with[i], moved[j]); // the lower triangle is all that is taken
             }
         }
         coupling[n - 1] = with;

@@ -44,7 +44,24 @@ final class AnyBeam implements Bends {
 
     @Override
     public Sags under(List<PlateLoad> loads) {
-        BeamResponse response = solve(loads, SPOT_SAG);
+        return sags(solve(loads, SPOT_SAG));
+    }
+
+    @Override
+    public Strains strains(List<PlateLoad> loads) {
+        return strains(solve(loads, SPOT_STRESS), solve(loads, 1));
+    }
+
+    @Override
+    public Bent bent(List<PlateLoad> loads) {
+        if (loads.stream().anyMatch(load -> load.width() < depth)) {
+            return Bends.super.bent(loads);
+        }
+        BeamResponse response = solve(loads, 1);
+        return new Bent(sags(response), strains(response, response));
+    }
+
+    private Sags sags(BeamResponse response) {
         double from = supports.left().metres();
         double to = from + supports.span().metres();
         double sag = ShelfSag.PLATE_FACTOR
@@ -53,11 +70,8 @@ final class AnyBeam implements Bends {
         return new Sags(sag, sag, sag, sag, supports.overhang() > 0 ? ShelfSag.PLATE_FACTOR * Math.max(0, tip) : 0);
     }
 
-    @Override
-    public Strains strains(List<PlateLoad> loads) {
-        BeamResponse response = solve(loads, SPOT_STRESS);
+    private Strains strains(BeamResponse response, BeamResponse plain) {
         double stress = BendingStress.bending(response.largestMoment().value(), modulus);
-        BeamResponse plain = solve(loads, 1);
         List<BeamReaction> reactions = plain.reactions();
         double all = 0;
         double least = Double.POSITIVE_INFINITY;

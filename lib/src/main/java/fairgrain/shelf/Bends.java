@@ -12,6 +12,14 @@ interface Bends {
 
     Strains strains(List<PlateLoad> loads);
 
+    /** Both, for models that are solved once for them. */
+    default Bent bent(List<PlateLoad> loads) {
+        return new Bent(under(loads), strains(loads));
+    }
+
+    /** How far and how hard a shelf is bent by one set of loads. */
+    record Bent(Sags sags, Strains strains) {}
+
     /** The model for this shelf. */
     static Bends of(ShelfSag shelf) {
         boolean even = shelf.loads().isEven();

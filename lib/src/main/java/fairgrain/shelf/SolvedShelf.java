@@ -23,10 +23,11 @@ final class SolvedShelf {
         weights = new ShelfWeights(shelf);
         boolean even = shelf.loads().isPlain();
         List<PlateLoad> kilogram = weights.spread(1);
-        perKilogram = bends.under(kilogram);
+        Bends.Bent bent = even ? bends.bent(kilogram) : null;
+        perKilogram = bent == null ? bends.under(kilogram) : bent.sags();
         own = even ? perKilogram.times(weights.ownPerLength()) : bends.under(weights.own());
         things = shelf.loads().things().isEmpty() ? Sags.NONE : bends.under(weights.things(1));
-        evenly = even ? bends.strains(kilogram) : null;
+        evenly = bent == null ? null : bent.strains();
     }
 
     private SolvedShelf(ShelfSag other, SolvedShelf solved) {

@@ -131,7 +131,21 @@ final class TwistingShelf implements Bends {
 
     @Override
     public Sags under(List<PlateLoad> loads) {
+        return sags(loads, series.solve(inBay(loads), brackets));
+    }
+
+    @Override
+    public Strains strains(List<PlateLoad> loads) {
+        return strains(loads, series.solve(inBay(loads), brackets));
+    }
+
+    @Override
+    public Bent bent(List<PlateLoad> loads) {
         ShelfResponse response = series.solve(inBay(loads), brackets);
+        return new Bent(sags(loads, response), strains(loads, response));
+    }
+
+    private Sags sags(List<PlateLoad> loads, ShelfResponse response) {
         double bare = without == null
                 ? Double.POSITIVE_INFINITY
                 : without.under(loads).largest();
@@ -143,10 +157,8 @@ final class TwistingShelf implements Bends {
                 0);
     }
 
-    @Override
-    public Strains strains(List<PlateLoad> loads) {
+    private Strains strains(List<PlateLoad> loads, ShelfResponse response) {
         List<PlateLoad> on = inBay(loads);
-        ShelfResponse response = series.solve(on, brackets);
         boolean spots = on.stream().anyMatch(load -> load.width() < board.depth() && load.length() < board.span());
         double by = spots ? STRESS_SPOT : STRESS_EVEN;
         double left = 0;
