@@ -224,10 +224,6 @@ final class OrderOfWork {
             step("Do not hang it yet. " + first.get(0), Caution.STUDS_ONLY, Caution.HIDDEN_SERVICES);
             return;
         }
-        if (Questions.hangings(review).stream().anyMatch(hanging -> WallBlocks.above(hanging, review))) {
-            step("Do not hang it yet. As entered, a screw would sit above the top of the case: measure again.");
-            return;
-        }
         Questions.hangings(review).forEach(this::studs);
         Questions.of(review, Lift.class).forEach(this::lift);
         doors();

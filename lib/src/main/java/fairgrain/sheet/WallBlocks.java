@@ -52,25 +52,9 @@ final class WallBlocks {
         blocks.add(new Block.Sizes(wall.lines));
         Questions.of(review, Hanging.class)
                 .forEach(hanging -> Figures.wall(hanging, review, rule).ifPresent(blocks::add));
-        if (hangings.stream().anyMatch(hanging -> above(hanging, review))) {
-            blocks.add(new Block.Sentence(
-                    "As entered, a screw would sit above the top of the case: measure again, and enter"
-                            + " how high the lowest screw of each row sits, before anything is bored."));
-        }
         blocks.add(new Block.Warning(Caution.HIDDEN_SERVICES));
         blocks.add(new Block.Warning(Caution.STUDS_ONLY));
         return List.copyOf(blocks);
-    }
-
-    /** Whether the screws as entered would miss the case. */
-    static boolean above(Hanging hanging, Review review) {
-        Length highest = WallFigure.heights(hanging.fixing()).stream()
-                .max(Length::compareTo)
-                .orElse(Length.ZERO);
-        return review.design()
-                .box()
-                .filter(box -> highest.compareTo(box.height()) >= 0)
-                .isPresent();
     }
 
     private void screws(Hanging hanging, Length aboveFloor) {

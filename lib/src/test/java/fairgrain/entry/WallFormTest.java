@@ -317,4 +317,10 @@ class WallFormTest {
                                     * (1 + inches.outcomes().get(i).planned().demand())));
         }
     }
+
+    @Test
+    void screwsAboveTheCaseAreNotJudged() {
+        assertThat(missing("screws above lower edge", "29", "screws apart", "1 1/2"))
+                .contains("screws that sit within the height of the case");
+    }
 }

@@ -70,7 +70,7 @@ final class Sheets {
     }
 
     static Review cupboard(String name, String hung, String door) {
-        return cupboard(name, hung, door, "28");
+        return cupboard(name, hung, door, "25");
     }
 
     static Review cupboard(String name, String hung, String door, String screws) {
