@@ -62,6 +62,11 @@ final class ChoiceKind<V> implements Kind<V> {
     }
 
     @Override
+    public List<String> words() {
+        return own;
+    }
+
+    @Override
     public String example() {
         return own.get(0);
     }

@@ -30,6 +30,11 @@ final class EitherKind<V> implements Kind<V> {
     }
 
     @Override
+    public List<String> words() {
+        return plain.words();
+    }
+
+    @Override
     public String example() {
         return plain.example();
     }

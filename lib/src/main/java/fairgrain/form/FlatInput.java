@@ -9,9 +9,11 @@ import org.jspecify.annotations.Nullable;
 /**
  * Input that has no blocks inside blocks, a row of a table or the options of a command, made into the block that a form reads.
  * A column or option named by a path, such as {@code groove depth}, stands for the key {@code depth} in the block {@code
- * groove}. What is empty was left out.
+ * groove}. What is empty was left out. Several plain values stand in one cell with a semicolon between them: {@code 8; 24}.
  */
 public final class FlatInput {
+    private static final String SEPARATOR = ";";
+
     private FlatInput() {}
 
     /**
@@ -42,7 +44,7 @@ public final class FlatInput {
         return new Node.Mapping(command, nested(form, command, flat));
     }
 
-    /** Every column or option that a form knows, by its path. A list cannot be given in one, and is left out. */
+    /** Every column or option that a form knows, by its path. A list of blocks cannot be given in one, and is left out. */
     public static Map<String, Field<?>> paths(Form<?> form) {
         Map<String, Field<?>> paths = new LinkedHashMap<>();
         for (Field<?> field : form.fields()) {
@@ -57,24 +59,41 @@ public final class FlatInput {
         return paths;
     }
 
-    private static boolean takesText(Kind<?> kind) {
-        return kind instanceof MappedKind<?, ?>
-                ? takesText(kind.inner().get(0))
-                : !(kind instanceof Form<?> || kind instanceof ListKind<?>);
+    static boolean takesText(Kind<?> kind) {
+        boolean asItsInner = kind instanceof MappedKind<?, ?> || kind instanceof ListKind<?>;
+        return asItsInner ? takesText(kind.inner().get(0)) : !(kind instanceof Form<?>);
     }
 
-    private static Node.Entry entry(String at, String key, String text) {
+    private static boolean isList(Kind<?> kind) {
+        return kind instanceof ListKind<?>
+                || (kind instanceof MappedKind<?, ?> && isList(kind.inner().get(0)));
+    }
+
+    /** Where a list of plain values is wanted, the text is taken apart at its semicolons. */
+    static Node.Entry asWanted(Form<?> form, Node.Entry entry) {
+        Field<?> field = form.find(entry.key().text());
+        if (field == null || !isList(field.kind()) || !(entry.value() instanceof Node.Scalar text)) {
+            return entry;
+        }
+        List<Node> items = new ArrayList<>();
+        for (String item : text.text().split(SEPARATOR, -1)) {
+            items.add(new Node.Scalar(text.at(), item.strip(), true));
+        }
+        return new Node.Entry(entry.key(), new Node.Sequence(text.at(), items));
+    }
+
+    static Node.Entry entry(String at, String key, String text) {
         return new Node.Entry(new Node.Scalar(at, key), new Node.Scalar(at, text, true));
     }
 
     /** Entries whose key is a path are put into their blocks, which stand where the first of each stood. */
-    private static List<Node.Entry> nested(Form<?> form, String at, List<Node.Entry> flat) {
+    static List<Node.Entry> nested(Form<?> form, String at, List<Node.Entry> flat) {
         List<Node.Entry> out = new ArrayList<>();
         List<String> blocks = new ArrayList<>();
         for (Node.Entry entry : flat) {
             String block = blockOf(form, entry);
             if (block == null) {
-                out.add(entry);
+                out.add(asWanted(form, entry));
             } else if (!blocks.contains(block)) {
                 blocks.add(block);
                 out.add(block(form, block, flat));

@@ -254,14 +254,23 @@ public abstract class Form<T> implements Kind<T> {
 
     /** The form of a block that may stand here; null if none may. */
     static @Nullable Form<?> blockIn(Kind<?> kind) {
+        return formIn(kind, false);
+    }
+
+    /** The form of a block, or of the entries of a list, that may stand here; null if neither may. */
+    static @Nullable Form<?> formIn(Kind<?> kind) {
+        return formIn(kind, true);
+    }
+
+    private static @Nullable Form<?> formIn(Kind<?> kind, boolean inLists) {
         if (kind instanceof Form<?> form) {
             return form;
         }
-        if (kind instanceof ListKind<?>) {
+        if (kind instanceof ListKind<?> && !inLists) {
             return null;
         }
         for (Kind<?> inner : kind.inner()) {
-            Form<?> form = blockIn(inner);
+            Form<?> form = formIn(inner, inLists);
             if (form != null) {
                 return form;
             }
@@ -316,6 +325,11 @@ public abstract class Form<T> implements Kind<T> {
     /** The reference in Markdown: a table for this block and each one inside it. */
     public final String reference() {
         return Reference.of(this);
+    }
+
+    /** A block of this form as YAML, each key with its meaning above it, as {@link #starter()} would comment it. */
+    public final String written(Node.Mapping block) {
+        return Written.of(this, block);
     }
 
     /** A commented file in YAML to start from. */

@@ -24,6 +24,11 @@ public interface Kind<V> {
     /** Something that may stand there, for a starter file. */
     String example();
 
+    /** The words that may stand there, where they are few enough to choose from. */
+    default List<String> words() {
+        return List.of();
+    }
+
     /** The kinds that this one is made of. */
     default List<Kind<?>> inner() {
         return List.of();

@@ -71,6 +71,11 @@ final class ListKind<V> implements Kind<List<V>> {
     }
 
     @Override
+    public List<String> words() {
+        return of.words();
+    }
+
+    @Override
     public String example() {
         return "[" + of.example() + "]";
     }

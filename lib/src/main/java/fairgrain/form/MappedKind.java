@@ -40,6 +40,11 @@ final class MappedKind<V, W> implements Kind<W> {
     }
 
     @Override
+    public List<String> words() {
+        return from.words();
+    }
+
+    @Override
     public String example() {
         return from.example();
     }

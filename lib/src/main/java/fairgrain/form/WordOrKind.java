@@ -1,5 +1,6 @@
 package fairgrain.form;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -40,6 +41,13 @@ final class WordOrKind<V> implements Kind<V> {
     @Override
     public Map<String, Object> schema() {
         return JsonText.object("anyOf", List.of(JsonText.object("const", word), otherwise.schema()));
+    }
+
+    @Override
+    public List<String> words() {
+        List<String> words = new ArrayList<>(List.of(word));
+        words.addAll(otherwise.words());
+        return words;
     }
 
     @Override

@@ -34,6 +34,11 @@ final class YesNoKind implements Kind<Boolean> {
     }
 
     @Override
+    public List<String> words() {
+        return List.of("yes", "no");
+    }
+
+    @Override
     public String example() {
         return "yes";
     }

@@ -141,6 +141,6 @@ class FlatInputTest {
                         "moisture",
                         "moisture meter reading",
                         "bevelled");
-        assertThat(FlatInput.paths(new DesignForm()).keySet()).containsExactly("name", "units");
+        assertThat(FlatInput.paths(new DesignForm()).keySet()).containsExactly("name", "units", "holes");
     }
 }
