@@ -1,15 +1,20 @@
 package fairgrain.program;
 
 import fairgrain.table.TableException;
+import java.io.BufferedReader;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Set;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The program: it only adapts files, arguments and the console to the library. */
 @Command(
@@ -27,6 +32,8 @@ import picocli.CommandLine.Command;
             "2 the file or the command line is wrong, 70 a fault of the program."
         })
 public final class Fairgrain {
+    private static final Set<String> WITH_ALL_OPTIONS = Set.of("completion", "manual");
+
     private Fairgrain() {}
 
     public static void main(String[] args) {
@@ -36,13 +43,18 @@ public final class Fairgrain {
     }
 
     static int run(String[] args, InputStream in, PrintStream out, PrintStream err) {
-        CommandLine line = new CommandLine(new Fairgrain())
-                .addSubcommand(new ReviewCommand(in, out, err))
-                .addSubcommand(new PanelCommand(in, out))
+        BufferedReader typed = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
+        CommandLine line = new CommandLine(new Fairgrain()).addSubcommand(new ReviewCommand(in, out, err));
+        for (Topic topic : Topic.values()) {
+            boolean wanted = args.length > 0 && (args[0].equals(topic.word()) || WITH_ALL_OPTIONS.contains(args[0]));
+            line.addSubcommand(OneQuestion.command(topic, wanted, typed, out, err));
+        }
+        line.addSubcommand(new NewCommand(typed, out, err))
                 .addSubcommand(new WoodsCommand(out, err))
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setOut(writer(out))
                 .setErr(writer(err))
+                .setParameterExceptionHandler((wrong, given) -> refused(wrong, err))
                 .setExecutionExceptionHandler((fault, command, parsed) -> {
                     if (fault instanceof TableException wrong) {
                         wrong.problems().forEach(err::println);
@@ -61,6 +73,14 @@ public final class Fairgrain {
             return Exit.WRONG;
         }
         return line.execute(args);
+    }
+
+    private static int refused(ParameterException wrong, PrintStream err) {
+        CommandLine command = wrong.getCommandLine();
+        err.println("fairgrain: " + wrong.getMessage());
+        UnmatchedArgumentException.printSuggestions(wrong, writer(err));
+        err.println("See: " + command.getCommandSpec().qualifiedName() + " --help");
+        return Exit.WRONG;
     }
 
     private static PrintWriter writer(PrintStream stream) {

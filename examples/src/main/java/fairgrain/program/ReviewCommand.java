@@ -8,7 +8,6 @@ import fairgrain.finding.Verdict;
 import fairgrain.form.Node;
 import fairgrain.form.Reading;
 import fairgrain.quantity.ShopRule;
-import fairgrain.quantity.UnitSystem;
 import fairgrain.sheet.CsvSizes;
 import fairgrain.sheet.HtmlSheet;
 import fairgrain.sheet.JsonSheet;
@@ -75,11 +74,8 @@ final class ReviewCommand implements Callable<Integer> {
     @Option(names = "--html", paramLabel = "PAGE", description = "Also write the sheet as a page, to read or to print.")
     private @Nullable Path page;
 
-    @Option(
-            names = "--units",
-            paramLabel = "UNITS",
-            description = "Print in inches or millimetres, whatever the design is written in.")
-    private @Nullable String units;
+    @Mixin
+    private Units units = new Units();
 
     ReviewCommand(InputStream stdin, PrintStream out, PrintStream err) {
         this.stdin = stdin;
@@ -93,7 +89,6 @@ final class ReviewCommand implements Callable<Integer> {
             throw new ParameterException(
                     line(), "several designs are printed as text only: give one design for another form");
         }
-        UnitSystem system = units == null ? null : system(units);
         Catalog catalog = tables.catalog();
         Verdict worst = Verdict.HOLDS;
         boolean wrong = false;
@@ -102,14 +97,14 @@ final class ReviewCommand implements Callable<Integer> {
             if (design == null) {
                 wrong = true;
             } else {
-                worst = worst.worse(show(Review.of(design), catalog, system));
+                worst = worst.worse(show(Review.of(design), catalog));
             }
         }
         return wrong ? Exit.WRONG : Exit.of(worst);
     }
 
-    private Verdict show(Review review, Catalog catalog, @Nullable UnitSystem system) throws IOException {
-        ShopRule rule = system == null ? review.design().setting().rule() : ShopRule.of(system);
+    private Verdict show(Review review, Catalog catalog) throws IOException {
+        ShopRule rule = units.or(review.design().setting().rule());
         out.print(
                 switch (form) {
                     case TEXT -> TextSheet.write(review, rule, catalog.sources());
@@ -136,15 +131,6 @@ final class ReviewCommand implements Callable<Integer> {
                     + " above and run it again.");
         }
         return design;
-    }
-
-    private UnitSystem system(String word) {
-        for (UnitSystem system : UnitSystem.values()) {
-            if (system.word().equals(word) || system.also().contains(word)) {
-                return system;
-            }
-        }
-        throw new ParameterException(line(), "--units must be inches or millimetres, but was '" + word + "'");
     }
 
     private CommandLine line() {

@@ -2,11 +2,7 @@ package fairgrain.program;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -23,32 +19,23 @@ class ProgramTest {
     @TempDir
     Path folder;
 
-    private record Ran(int exit, String out, String err) {}
-
     private static Ran run(String input, String... args) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int exit = Fairgrain.run(
-                args,
-                new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)),
-                new PrintStream(out, true, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8));
-        return new Ran(exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        return Ran.of(input, args);
     }
 
     private Ran review(String yaml) throws IOException {
         Path file = Files.writeString(folder.resolve("d.yaml"), yaml);
         Ran ran = run("", "review", file.toString());
-        return new Ran(ran.exit, ran.out, ran.err.replace(file.toString(), "d.yaml"));
+        return new Ran(ran.exit(), ran.out(), ran.err().replace(file.toString(), "d.yaml"));
     }
 
     @Test
     void theLakesideCupboardHolds() {
         Ran ran =
                 run("", "review", DESIGNS.resolve("lakeside-book-cupboard.yaml").toString());
-        assertThat(ran.err).isEmpty();
-        assertThat(ran.exit).isEqualTo(Exit.HOLDS);
-        assertThat(ran.out)
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.exit()).isEqualTo(Exit.HOLDS);
+        assertThat(ran.out())
                 .startsWith("LAKESIDE BOOK CUPBOARD ... HOLDS\n")
                 .contains("door, panel: how wide to cut it ... HOLDS")
                 .contains("shelf: will it sag ... HOLDS")
@@ -56,21 +43,21 @@ class ProgramTest {
                 .contains("CAUTION Follow local codes")
                 .contains("CAUTION Fix to studs")
                 .contains("Where the numbers come from");
-        assertThat(ran.out.lines()).allMatch(line -> line.length() <= 80);
+        assertThat(ran.out().lines()).allMatch(line -> line.length() <= 80);
     }
 
     @Test
     void everyNumberedSourceIsListed() {
         Ran ran =
                 run("", "review", DESIGNS.resolve("lakeside-book-cupboard.yaml").toString());
-        assertThat(ran.out).contains("\n  [1] ").contains("Wood Handbook");
+        assertThat(ran.out()).contains("\n  [1] ").contains("Wood Handbook");
     }
 
     @Test
     void aFileOfOneDoorAloneIsComplete() throws IOException {
         Ran ran = review(DOOR);
-        assertThat(ran.err).isEmpty();
-        assertThat(ran.out)
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.out())
                 .contains("door, panel: how wide to cut it")
                 .contains("cutting taken as unknown: both ends of the year are tried")
                 .contains("place taken as")
@@ -93,8 +80,8 @@ class ProgramTest {
     void aWallWithoutWordOnItsBoardIsNotJudgedAndSaysWhatToDo() throws IOException {
         String sample = Files.readString(DESIGNS.resolve("lakeside-book-cupboard.yaml"));
         Ran ran = review(sample.replaceAll("(?m)^  wall board:.*$", ""));
-        assertThat(ran.exit).isEqualTo(Exit.NOT_JUDGED);
-        assertThat(ran.out)
+        assertThat(ran.exit()).isEqualTo(Exit.NOT_JUDGED);
+        assertThat(ran.out())
                 .contains("do these screws hold in these studs ... NOT JUDGED")
                 .contains("what lies between rail and stud: bore a pilot hole")
                 .contains("CAUTION Fix to studs");
@@ -105,16 +92,16 @@ class ProgramTest {
     void nothingThatHoldsTheCabinetIsAssumed(String key) throws IOException {
         String sample = Files.readString(DESIGNS.resolve("lakeside-book-cupboard.yaml"));
         Ran ran = review(sample.replaceAll("(?m)^  " + key + ":.*$", ""));
-        assertThat(ran.exit).isEqualTo(Exit.NOT_JUDGED);
-        assertThat(ran.out).contains("do these screws hold in these studs ... NOT JUDGED");
+        assertThat(ran.exit()).isEqualTo(Exit.NOT_JUDGED);
+        assertThat(ran.out()).contains("do these screws hold in these studs ... NOT JUDGED");
     }
 
     @Test
     void aBoardBehindTheRailIsCountedAndItsPriceSaid() throws IOException {
         String sample = Files.readString(DESIGNS.resolve("lakeside-book-cupboard.yaml"));
         Ran ran = review(sample.replaceAll("(?m)^  wall board:.*$", "  wall board: 5/8"));
-        assertThat(ran.exit).isEqualTo(Exit.FAILS);
-        assertThat(ran.out)
+        assertThat(ran.exit()).isEqualTo(Exit.FAILS);
+        assertThat(ran.out())
                 .contains("... FAILS")
                 .contains("Any one of these mends it")
                 .contains("CAUTION");
@@ -132,9 +119,9 @@ class ProgramTest {
                 groove: {depth: 3, width: 1/4}
                 panel:  {wood: white oke, sawn: sideways, thickness: 1/2}
             """);
-        assertThat(ran.exit).isEqualTo(Exit.WRONG);
-        assertThat(ran.out).isEmpty();
-        assertThat(ran.err)
+        assertThat(ran.exit()).isEqualTo(Exit.WRONG);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err())
                 .contains("d.yaml:5:20: door: stiles wood: 'maple' could be ")
                 .contains("'thicknes' is not a key of stiles; did you mean 'thickness'?")
                 .contains("'4/4' is a name, not a size")
@@ -143,27 +130,27 @@ class ProgramTest {
                 .contains("'white oke' is not known; did you mean")
                 .contains("must be flat, rift, quarter, unknown or an angle such as 60 degrees, but was 'sideways'")
                 .contains("Nothing was reckoned: mend the ");
-        assertThat(ran.err.lines().filter(line -> line.startsWith("d.yaml:"))).hasSize(7);
+        assertThat(ran.err().lines().filter(line -> line.startsWith("d.yaml:"))).hasSize(7);
     }
 
     @Test
     void aMissingFileIsSaidPlainly() {
         Ran ran = run("", "review", "no-such-file.yaml");
-        assertThat(ran.exit).isEqualTo(Exit.WRONG);
-        assertThat(ran.err).contains("no-such-file.yaml");
+        assertThat(ran.exit()).isEqualTo(Exit.WRONG);
+        assertThat(ran.err()).contains("no-such-file.yaml");
     }
 
     @Test
     void anUnknownCommandEndsWithTwo() {
-        assertThat(run("", "revew", "x").exit).isEqualTo(Exit.WRONG);
-        assertThat(run("").exit).isEqualTo(Exit.WRONG);
+        assertThat(run("", "revew", "x").exit()).isEqualTo(Exit.WRONG);
+        assertThat(run("").exit()).isEqualTo(Exit.WRONG);
     }
 
     @Test
     void helpSaysWhatTheExitCodesMean() {
         Ran ran = run("", "--help");
-        assertThat(ran.exit).isZero();
-        assertThat(ran.out)
+        assertThat(ran.exit()).isZero();
+        assertThat(ran.out())
                 .contains("Exit codes")
                 .contains("review")
                 .contains("panel")
@@ -176,6 +163,8 @@ class ProgramTest {
         String answers = String.join(
                 "\n",
                 "inches",
+                "weekend cabin",
+                "9 %",
                 "cherry",
                 "flat",
                 "11",
@@ -183,53 +172,54 @@ class ProgramTest {
                 "",
                 "1/2",
                 "yes",
-                "weekend cabin",
-                "9 %",
                 saved.toString(),
                 "");
         Ran ran = run(answers, "panel");
-        assertThat(ran.out)
+        assertThat(ran.out())
                 .contains("panel, how wide to cut it: ")
                 .contains("cut it across the grain: ")
                 .contains("Saved");
         Ran again = run("", "review", saved.toString());
-        assertThat(again.exit).isEqualTo(ran.exit);
-        String width = ran.out
+        assertThat(again.exit()).isEqualTo(ran.exit());
+        String width = ran.out()
                 .lines()
                 .filter(line -> line.contains("cut it across the grain"))
                 .findFirst()
                 .orElseThrow()
                 .replaceAll(".*: ", "");
-        assertThat(again.out).contains("cut it across the grain ............................. " + width);
+        assertThat(again.out()).contains("cut it across the grain ............................. " + width);
     }
 
     @Test
     void aWrongAnswerIsAskedAgainInTheWordsOfTheDesignFile() {
         String answers = String.join(
-                "\n", List.of("inches", "maple", "sugar maple", "flat", "11", "3/8", "", "", "", "", "", "", ""));
+                "\n", List.of("inches", "", "", "maple", "sugar maple", "flat", "11", "3/8", "", "", "", ""));
         Ran ran = run(answers, "panel");
-        assertThat(ran.out).contains("'maple' could be ");
-        assertThat(ran.exit).isIn(Exit.HOLDS, Exit.FAILS, Exit.NOT_JUDGED);
+        assertThat(ran.out()).contains("'maple' could be ");
+        assertThat(ran.exit()).isIn(Exit.HOLDS, Exit.FAILS, Exit.NOT_JUDGED);
     }
 
     @Test
     void thePanelQuestionsEndCleanlyWhenTheInputDoes() {
-        assertThat(run("inches\n", "panel").exit).isEqualTo(Exit.WRONG);
+        assertThat(run("inches\n", "panel").exit()).isEqualTo(Exit.WRONG);
     }
 
     @Test
     void aWoodIsShownWithItsSources() {
         Ran ran = run("", "woods", "black", "walnut");
-        assertThat(ran.exit).isZero();
-        assertThat(ran.out).contains("Juglans nigra").contains("7.8 % flatsawn").contains("gtr190");
+        assertThat(ran.exit()).isZero();
+        assertThat(ran.out())
+                .contains("Juglans nigra")
+                .contains("7.8 % flatsawn")
+                .contains("gtr190");
     }
 
     @Test
     void aNameThatMeansSeveralWoodsAnswersWithTheList() {
         Ran ran = run("", "woods", "maple");
-        assertThat(ran.exit).isZero();
-        assertThat(ran.out).contains("sugar maple").contains("red maple");
-        assertThat(run("", "woods", "wallnut").err).contains("No wood is called 'wallnut'. Did you mean ");
+        assertThat(ran.exit()).isZero();
+        assertThat(ran.out()).contains("sugar maple").contains("red maple");
+        assertThat(run("", "woods", "wallnut").err()).contains("No wood is called 'wallnut'. Did you mean ");
     }
 
     @ParameterizedTest
@@ -244,9 +234,9 @@ class ProgramTest {
     })
     void everySampleDesignIsReadAndJudged(String name) {
         Ran ran = run("", "review", DESIGNS.resolve(name).toString());
-        assertThat(ran.err).isEmpty();
-        assertThat(ran.exit).isIn(List.of(Exit.HOLDS, Exit.FAILS, Exit.NOT_JUDGED));
-        assertThat(ran.out.lines()).allMatch(line -> line.length() <= 80);
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.exit()).isIn(List.of(Exit.HOLDS, Exit.FAILS, Exit.NOT_JUDGED));
+        assertThat(ran.out().lines()).allMatch(line -> line.length() <= 80);
     }
 
     private static final String HEADER = """
@@ -267,30 +257,30 @@ class ProgramTest {
     @Test
     void aWoodOfOnesOwnIsLookedUpAndUsedLikeAnyOther() throws IOException {
         String own = ownWoods("8.0").toString();
-        assertThat(run("", "woods", "plum", "--woods", own).out)
+        assertThat(run("", "woods", "plum", "--woods", own).out())
                 .contains("Garden plum, Prunus domestica")
                 .contains("8.0 % flatsawn");
         Path design = Files.writeString(
                 folder.resolve("plum.yaml"), DOOR.replace("panel:  {wood: white oak", "panel:  {wood: plum"));
-        assertThat(run("", "review", design.toString(), "--woods", own).out)
+        assertThat(run("", "review", design.toString(), "--woods", own).out())
                 .contains("door, panel: how wide to cut it")
                 .containsPattern("measured\\s+\\(entered\\s+by\\s+you\\)");
-        assertThat(run("", "review", design.toString()).err).contains("plum");
+        assertThat(run("", "review", design.toString()).err()).contains("plum");
     }
 
     @Test
     void aTableOfOnesOwnIsRefusedWithEveryBadCell() throws IOException {
         Path own = ownWoods("eight");
         Ran ran = run("", "woods", "plum", "--woods", own.toString());
-        assertThat(ran.exit).isEqualTo(Exit.WRONG);
-        assertThat(ran.err.replace(own.toString(), "own.csv")).isEqualTo("""
+        assertThat(ran.exit()).isEqualTo(Exit.WRONG);
+        assertThat(ran.err().replace(own.toString(), "own.csv")).isEqualTo("""
             own.csv:2: tangential_shrinkage_percent must be a number such as 12.3, but was 'eight'
             Nothing was reckoned: mend the table of your own, and run it again.
             """);
         Ran gone =
                 run("", "woods", "plum", "--woods", folder.resolve("none.csv").toString());
-        assertThat(gone.exit).isEqualTo(Exit.WRONG);
-        assertThat(gone.err).contains("none.csv: there is no such file");
+        assertThat(gone.exit()).isEqualTo(Exit.WRONG);
+        assertThat(gone.err()).contains("none.csv: there is no such file");
     }
 
     @Test
@@ -300,15 +290,16 @@ class ProgramTest {
         String readme = Files.readString(Path.of("..", "README.md"));
         String shown = readme.split("<!-- sample output -->\n```\n", 2)[1].split("```", 2)[0];
         assertThat(shown.lines().count()).isGreaterThanOrEqualTo(8);
-        assertThat(ran.out).contains(shown);
-        assertThat(ran.exit).isEqualTo(Exit.HOLDS);
+        assertThat(ran.out()).contains(shown);
+        assertThat(ran.exit()).isEqualTo(Exit.HOLDS);
     }
 
     @ParameterizedTest
     @CsvSource({"mm", "Millimeters", "MM"})
     void unitsGoByTheirShortNamesToo(String units) throws IOException {
         String sample = Files.readString(DESIGNS.resolve("one-door.yaml"));
-        assertThat(review(sample.replaceAll("(?m)^units:.*$", "units: " + units)).err)
+        assertThat(review(sample.replaceAll("(?m)^units:.*$", "units: " + units))
+                        .err())
                 .doesNotContain("units");
     }
 
@@ -319,36 +310,36 @@ class ProgramTest {
                 "review",
                 DESIGNS.resolve("lakeside-book-cupboard.yaml").toString(),
                 DESIGNS.resolve("coast-display-shelf.yaml").toString());
-        assertThat(ran.out).contains("LAKESIDE BOOK CUPBOARD").contains("COAST DISPLAY SHELF");
-        assertThat(ran.exit).isEqualTo(Exit.FAILS);
+        assertThat(ran.out()).contains("LAKESIDE BOOK CUPBOARD").contains("COAST DISPLAY SHELF");
+        assertThat(ran.exit()).isEqualTo(Exit.FAILS);
     }
 
     @Test
     void aDesignComesFromStandardInputAndGoesOutInEveryForm() throws IOException {
         String sample = Files.readString(DESIGNS.resolve("lakeside-book-cupboard.yaml"));
-        assertThat(run(sample, "review", "-").out).startsWith("LAKESIDE BOOK CUPBOARD ... HOLDS");
-        assertThat(run(sample, "review", "--form", "json", "-").out).startsWith("{\n  \"version\": 1,");
-        assertThat(run(sample, "review", "--form", "csv", "-").out).startsWith("part,question,verdict,what,shop,si");
-        assertThat(run(sample, "review", "--form", "html", "-").out).startsWith("<!DOCTYPE html>");
-        assertThat(run(sample, "review", "--units", "mm", "-").out)
+        assertThat(run(sample, "review", "-").out()).startsWith("LAKESIDE BOOK CUPBOARD ... HOLDS");
+        assertThat(run(sample, "review", "--form", "json", "-").out()).startsWith("{\n  \"version\": 1,");
+        assertThat(run(sample, "review", "--form", "csv", "-").out()).startsWith("part,question,verdict,what,shop,si");
+        assertThat(run(sample, "review", "--form", "html", "-").out()).startsWith("<!DOCTYPE html>");
+        assertThat(run(sample, "review", "--units", "mm", "-").out())
                 .contains("cut it across the grain")
                 .contains("285 mm");
-        assertThat(run("name: [", "review", "-").err).startsWith("standard input:1:");
+        assertThat(run("name: [", "review", "-").err()).startsWith("standard input:1:");
     }
 
     @Test
     void thePageIsWrittenWholeOrNotAtAll() throws IOException {
         String sample = DESIGNS.resolve("lakeside-book-cupboard.yaml").toString();
         Path page = folder.resolve("sheet.html");
-        assertThat(run("", "review", "--html", page.toString(), sample).exit).isEqualTo(Exit.HOLDS);
+        assertThat(run("", "review", "--html", page.toString(), sample).exit()).isEqualTo(Exit.HOLDS);
         assertThat(Files.readString(page)).startsWith("<!DOCTYPE html>").endsWith("</html>\n");
         try (Stream<Path> left = Files.list(folder)) {
             assertThat(left).containsExactly(page);
         }
         Ran nowhere =
                 run("", "review", "--html", folder.resolve("no/such/sheet.html").toString(), sample);
-        assertThat(nowhere.exit).isEqualTo(Exit.WRONG);
-        assertThat(nowhere.err).contains("there is no folder to write");
+        assertThat(nowhere.exit()).isEqualTo(Exit.WRONG);
+        assertThat(nowhere.err()).contains("there is no folder to write");
     }
 
     @Test
@@ -359,7 +350,7 @@ class ProgramTest {
                 "--units",
                 "cubits",
                 DESIGNS.resolve("one-door.yaml").toString());
-        assertThat(ran.exit).isEqualTo(Exit.WRONG);
-        assertThat(ran.err).contains("--units must be inches or millimetres, but was 'cubits'");
+        assertThat(ran.exit()).isEqualTo(Exit.WRONG);
+        assertThat(ran.err()).contains("--units must be inches or millimetres, but was 'cubits'");
     }
 }

@@ -69,17 +69,23 @@ public final class FlatInput {
                 || (kind instanceof MappedKind<?, ?> && isList(kind.inner().get(0)));
     }
 
-    /** Where a list of plain values is wanted, the text is taken apart at its semicolons. */
-    static Node.Entry asWanted(Form<?> form, Node.Entry entry) {
+    private static Node.Entry asWanted(Form<?> form, Node.Entry entry) {
         Field<?> field = form.find(entry.key().text());
-        if (field == null || !isList(field.kind()) || !(entry.value() instanceof Node.Scalar text)) {
-            return entry;
+        return field != null && entry.value() instanceof Node.Scalar text
+                ? new Node.Entry(entry.key(), value(field, text))
+                : entry;
+    }
+
+    /** The text as the field wants it: where that is a list of plain values, taken apart at its semicolons. */
+    static Node value(Field<?> field, Node.Scalar text) {
+        if (!isList(field.kind())) {
+            return text;
         }
         List<Node> items = new ArrayList<>();
         for (String item : text.text().split(SEPARATOR, -1)) {
             items.add(new Node.Scalar(text.at(), item.strip(), true));
         }
-        return new Node.Entry(entry.key(), new Node.Sequence(text.at(), items));
+        return new Node.Sequence(text.at(), items);
     }
 
     static Node.Entry entry(String at, String key, String text) {

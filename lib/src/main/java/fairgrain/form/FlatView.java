@@ -2,15 +2,17 @@ package fairgrain.form;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Some keys of a large block laid flat, for a table of which each row is such a block, or for a command that asks one question.
- * Each column has a path of keys, such as {@code panel tongue length}; it goes by the end of its path as well, where no other
- * column ends so: {@code tongue length}.
+ * Each column has a path of keys, such as {@code panel tongue length}. Where the first of them goes without saying, the column
+ * goes by the rest as well: {@code tongue length}.
  */
 public final class FlatView {
     private final Form<?> root;
@@ -33,16 +35,25 @@ public final class FlatView {
         public String path() {
             return names.get(names.size() - 1);
         }
+
+        /** What a text in it stands for, to be read by the kind of the field. */
+        public Node node(String at, String text) {
+            return FlatInput.value(field, new Node.Scalar(at, text, true));
+        }
     }
 
     /** A key of the root; where it holds a list, the row is one entry of it. */
     private record Part(
             String before, Field<?> field, @Nullable Form<?> form, boolean list, List<String> paths) {}
 
-    /** A column before the others are known. */
+    /** A column before it has its names. */
     private record Loose(List<String> keys, Field<?> field, boolean needed) {
         String path() {
             return String.join(" ", keys);
+        }
+
+        String rest() {
+            return String.join(" ", keys.subList(1, keys.size()));
         }
 
         Loose behind(String before) {
@@ -56,8 +67,9 @@ public final class FlatView {
      * Lays out some keys of a block.
      *
      * @param keys of the root, and what stands before the columns of each: its own name, another, or nothing
+     * @param unsaid keys that may be left out at the beginning of a path, unless another column is then called so
      */
-    public FlatView(Form<?> root, Map<String, String> keys) {
+    public FlatView(Form<?> root, Map<String, String> keys, Set<String> unsaid) {
         this.root = root;
         List<Loose> loose = new ArrayList<>();
         keys.forEach((key, before) -> {
@@ -77,7 +89,21 @@ public final class FlatView {
             parts.add(new Part(
                     before, field, form, list, inside.stream().map(Loose::path).toList()));
         });
-        loose.forEach(column -> add(column, loose));
+        loose.forEach(column -> add(new Column(List.of(column.path()), column.field(), column.needed())));
+        Map<String, Loose> shorter = new LinkedHashMap<>();
+        Set<String> twice = new HashSet<>(columns.keySet());
+        for (Loose column : loose) {
+            if (column.keys().size() > 1 && unsaid.contains(column.keys().get(0))) {
+                if (shorter.put(column.rest(), column) != null) {
+                    twice.add(column.rest());
+                }
+            }
+        }
+        shorter.forEach((rest, column) -> {
+            if (!twice.contains(rest)) {
+                add(new Column(List.of(rest, column.path()), column.field(), column.needed()));
+            }
+        });
     }
 
     private static void collect(Form<?> form, List<String> before, boolean needed, List<Loose> into) {
@@ -94,27 +120,9 @@ public final class FlatView {
         }
     }
 
-    private void add(Loose column, List<Loose> all) {
-        List<String> names = new ArrayList<>();
-        for (int from = column.keys().size() - 1; from > 0; from--) {
-            String end =
-                    String.join(" ", column.keys().subList(from, column.keys().size()));
-            if (all.stream().filter(other -> endsWith(other.keys(), end)).count() == 1) {
-                names.add(end);
-            }
-        }
-        names.add(column.path());
-        Column whole = new Column(names, column.field(), column.needed());
-        columns.put(whole.path(), whole);
-        names.forEach(name -> {
-            if (byName.put(name, whole) != null) {
-                throw new IllegalArgumentException("two columns are called '" + name + "'");
-            }
-        });
-    }
-
-    private static boolean endsWith(List<String> keys, String end) {
-        return (" " + String.join(" ", keys)).endsWith(" " + end);
+    private void add(Column column) {
+        columns.put(column.path(), column);
+        column.names().forEach(name -> byName.put(name, column));
     }
 
     /** All columns, in the order in which they are declared. */
@@ -160,11 +168,13 @@ public final class FlatView {
         return new Node.Mapping(at, entries);
     }
 
-    private Node.@Nullable Entry entry(Part part, String at, Map<String, Node.Entry> flat) {
+    private static Node.@Nullable Entry entry(Part part, String at, Map<String, Node.Entry> flat) {
         String key = part.field().key();
         if (part.form() == null) {
             Node.Entry given = flat.get(key);
-            return given == null ? null : FlatInput.asWanted(root, given);
+            return given != null && given.value() instanceof Node.Scalar text
+                    ? new Node.Entry(given.key(), FlatInput.value(part.field(), text))
+                    : null;
         }
         List<Node.Entry> own = new ArrayList<>();
         for (String path : part.paths()) {

@@ -10,11 +10,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class FlatViewTest {
     private final DesignForm design = new DesignForm();
-    private final FlatView view = new FlatView(design, texts("panels", "", "units", "units", "holes", "holes"));
+    private final FlatView view =
+            new FlatView(design, texts("panels", "", "units", "units", "holes", "holes"), Set.of("moisture", "groove"));
 
     private static Map<String, String> texts(String... namesAndTexts) {
         Map<String, String> texts = new LinkedHashMap<>();
@@ -32,7 +34,7 @@ class FlatViewTest {
     }
 
     @Test
-    void aColumnGoesByTheEndOfItsPathWhereNoOtherEndsSo() {
+    void aColumnGoesByTheRestOfItsPathWhereTheFirstKeyGoesWithoutSaying() {
         assertThat(view.columns())
                 .extracting(FlatView.Column::names)
                 .containsExactly(
@@ -56,9 +58,9 @@ class FlatViewTest {
         assertThat(view.columns().stream().filter(FlatView.Column::needed))
                 .extracting(FlatView.Column::path)
                 .containsExactly("name", "wood", "between stiles", "groove depth");
-        FlatView apart = new FlatView(design, texts("panels", "panel"));
+        FlatView apart = new FlatView(design, texts("panels", "panel"), Set.of("panel"));
         assertThat(Objects.requireNonNull(apart.column("panel groove depth")).names())
-                .containsExactly("depth", "groove depth", "panel groove depth");
+                .containsExactly("groove depth", "panel groove depth");
     }
 
     @Test
@@ -101,7 +103,7 @@ class FlatViewTest {
 
     @Test
     void aListEntryOfItsOwnNameIsLeftOutWholeIfNothingIsSaidOfIt() {
-        FlatView apart = new FlatView(design, texts("units", "units", "panels", "panel"));
+        FlatView apart = new FlatView(design, texts("units", "units", "panels", "panel"), Set.of());
         assertThat(apart.block("x", texts("units", "inches")).entries())
                 .extracting(entry -> entry.key().text())
                 .containsExactly("units");
@@ -117,7 +119,7 @@ class FlatViewTest {
                 .isThrownBy(() -> view.block("x", texts("depth", "1", "groove depth", "1")))
                 .withMessage("'groove depth' is given twice");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new FlatView(design, texts("pannels", "")))
+                .isThrownBy(() -> new FlatView(design, texts("pannels", ""), Set.of()))
                 .withMessage("design has no key 'pannels'");
     }
 
