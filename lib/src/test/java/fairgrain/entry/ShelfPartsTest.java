@@ -39,8 +39,8 @@ class ShelfPartsTest {
                     + " 300, load: 10 kg/m, ribs: {material: yellow-poplar, count: 3, width: 18}";
     private static final String RODS =
             "name: floating shelf, material: white oak, length: 900, depth: 200, thickness: 50, rods: 3, rod diameter:"
-                + " 15, in shelf: 150, in wall: 80, gap: 12, rods of: steel, into: spruce-pine-fir, load: 8 kg, push"
-                + " at front edge: 50 N";
+                    + " 15, in shelf: 150, in wall: 80, gap: 12, rods of: steel, into: spruce-pine-fir, load: 8 kg, push"
+                    + " at front edge: 50 N";
     private static final String PINS =
             "name: pins, under: glass shelf, sides: white oak, diameter: 6, in side: 12, stand out: 8, pins"
                     + " in: 30, hole from edge: 60, hole from end: 150, pins of: steel";
