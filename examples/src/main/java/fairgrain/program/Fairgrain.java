@@ -51,6 +51,7 @@ public final class Fairgrain {
         }
         line.addSubcommand(new NewCommand(typed, out, err))
                 .addSubcommand(new WoodsCommand(out, err))
+                .addSubcommand(new SimulateCommand(out, err))
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setOut(writer(out))
                 .setErr(writer(err))
