@@ -46,7 +46,6 @@ public record Material(@Nullable Wood wood, @Nullable SheetGood sheet) {
                 OptionalDouble.empty(),
                 sheet.isBoard() ? OptionalDouble.empty() : OptionalDouble.of(Backing.PLYWOOD_GRAVITY),
                 OptionalDouble.empty(),
-                !sheet.isBoard(),
                 Evidence.of(sheet.source()));
     }
 

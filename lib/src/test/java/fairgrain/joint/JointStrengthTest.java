@@ -178,23 +178,4 @@ class JointStrengthTest {
         assertThatThrownBy(() -> new Corner.Tenon(Length.mm(38), Length.mm(32), Length.mm(23), Length.mm(22)))
                 .hasMessageContaining("thickness of the tenon");
     }
-
-    @Test
-    void aScrewIntoTheEdgeOfPlywoodIsNotJudged() {
-        JointWood plywood = new JointWood(
-                "birch plywood",
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.of(0.42),
-                OptionalDouble.empty(),
-                true,
-                TOLD);
-        EndJointHolds asked =
-                new EndJointHolds("bottom to sides", through(3), plywood, wood(0.55), Force.newtons(10), "it");
-        assertThat(asked.findings().get(0).verdict()).isEqualTo(Verdict.NOT_JUDGED);
-        assertThat(asked.findings().get(0).missing())
-                .contains(new Missing(
-                        "what a screw holds sideways in the edge of birch plywood: no figure stands for it",
-                        "glue a strip of solid wood on or in, and screw into that"));
-    }
 }
