@@ -151,6 +151,23 @@ class JointStrengthTest {
     }
 
     @Test
+    void screwsThroughASideIntoTheEdgeOfPlywoodAreNotJudgedButThroughPlywoodTheyAre() {
+        JointWood plywood = new JointWood(
+                "birch plywood",
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.of(0.42),
+                OptionalDouble.empty(),
+                true,
+                TOLD);
+        assertThat(through(3).strength(plywood, wood(0.55)).missing())
+                .containsExactly(new Missing(
+                        "what a screw holds sideways in the edge of birch plywood: no figure stands for it",
+                        "glue a strip of solid wood on or in, and screw into that"));
+        assertThat(through(3).strength(wood(0.55), plywood).missing()).isEmpty();
+    }
+
+    @Test
     void aScrewThatReachesTooLittleIsNotJudged() {
         EndJoint shallow = new EndJoint.ThroughSide(3, NO_8, Length.inches(1.25), Length.inches(0.75));
         assertThat(held(shallow, 10).findings().get(0).missing())

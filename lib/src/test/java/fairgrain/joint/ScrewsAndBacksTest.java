@@ -110,6 +110,35 @@ class ScrewsAndBacksTest {
         assertThat(back(8, 12, true).findings().get(0).verdict()).isNotEqualTo(Verdict.NOT_JUDGED);
     }
 
+    @Test
+    void aBackScrewedIntoPlywoodEdgesIsNotJudged() {
+        JointWood plywood = new JointWood(
+                "birch plywood",
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.of(0.42),
+                OptionalDouble.empty(),
+                true,
+                TOLD);
+        BackHolds asked = new BackHolds(
+                "back to case",
+                8,
+                NO_8,
+                Length.inches(1.5),
+                wood("plywood", 0.42),
+                Length.mm(12),
+                true,
+                plywood,
+                Force.newtons(300),
+                Force.newtons(500));
+        Finding finding = asked.findings().get(0);
+        assertThat(finding.verdict()).isEqualTo(Verdict.NOT_JUDGED);
+        assertThat(finding.missing())
+                .containsExactly(new Missing(
+                        "what a screw holds sideways in the edge of birch plywood: no figure stands for it",
+                        "glue a strip of solid wood on or in, and screw into that"));
+    }
+
     @Property
     void moreScrewsInTheBackNeverUseMore(@ForAll @IntRange(min = 1, max = 50) int screws) {
         assertThat(back(screws + 1, 12, true).answer().checks().get(0).demand())
