@@ -74,7 +74,7 @@ public sealed interface Corner {
                     Dimension.MOMENT,
                     mean,
                     mean,
-                    List.of(Share.OF_ALL, Share.OFTEN, Share.BY_HAND),
+                    List.of(Share.OF_ALL, Share.FOR_GOOD, Share.BY_HAND),
                     shearOf(wood),
                     notes,
                     wood.evidence().and(TenonGlueFaces.SOURCE, TenonGlueFaces.MEAN_SOURCE));
@@ -102,7 +102,7 @@ public sealed interface Corner {
                     Dimension.MOMENT,
                     known ? TenonGlueFaces.mean(tau, height.metres(), length.metres()) : 0,
                     known ? StubTenonFaces.atMost(tau, height.metres(), length.metres()) : 0,
-                    List.of(Share.OF_ALL, Share.OFTEN, Share.BY_HAND, Share.UNPROVED),
+                    List.of(Share.OF_ALL, Share.FOR_GOOD, Share.BY_HAND, Share.UNPROVED),
                     shearOf(wood),
                     List.of(
                             "No test of stub tenons could be read: the strength stands between two bounds.",
@@ -156,7 +156,7 @@ public sealed interface Corner {
                     Dimension.MOMENT,
                     low,
                     Math.max(low, GluedDowel.mostMoment(best, spacing.metres(), toEdge.metres())),
-                    List.of(Share.OF_ALL, Share.OFTEN, Share.BY_HAND),
+                    List.of(Share.OF_ALL, Share.FOR_GOOD, Share.BY_HAND),
                     List.of(),
                     notes,
                     wood.evidence().and(GluedDowel.SOURCE, GluedDowel.CHOICE_SOURCE, GluedDowel.REGRESSION_SOURCE));
