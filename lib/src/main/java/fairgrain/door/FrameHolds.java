@@ -18,7 +18,6 @@ import fairgrain.joint.JointStrength;
 import fairgrain.joint.JointWood;
 import fairgrain.quantity.Amount;
 import fairgrain.quantity.Dimension;
-import fairgrain.quantity.Force;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.Require;
 import java.util.ArrayList;
@@ -51,14 +50,8 @@ public record FrameHolds(
         boolean damp)
         implements Question<FrameHolds.Square> {
     public static final Citation SOURCE = FrameRacking.SOURCE;
-    static final Citation KITCHEN_TEST = Citation.of("kcma-a161-1", "6.1", Basis.SECOND_HAND);
-    static final Citation WOODWORK_TEST = Citation.of("aws2009", "Appendix A", Basis.READ);
     static final Citation HELPED = Citation.of("own", "corners take a fifth beside a glued panel", Basis.JUDGEMENT);
 
-    private static final double KITCHEN_LOAD = 65 * Force.NEWTONS_PER_POUND;
-    private static final double KITCHEN_ARM = 10 * 0.0254;
-    private static final double WOODWORK_LOAD = 200 * Force.NEWTONS_PER_POUND;
-    private static final double WOODWORK_ARM = 12 * 0.0254;
     private static final double BESIDE_A_PANEL = 0.2;
 
     /** What stands in the frame. */
@@ -126,8 +119,8 @@ public record FrameHolds(
                 moment(own),
                 moment(strength.working()),
                 moment(strength.atBest()),
-                moment(atCorner(KITCHEN_LOAD, KITCHEN_ARM)),
-                moment(atCorner(WOODWORK_LOAD, WOODWORK_ARM)),
+                moment(inTest(OpenDoorLoad.KITCHEN_CABINETS)),
+                moment(inTest(OpenDoorLoad.WOODWORK)),
                 moment(strength.shortTime()),
                 checks);
     }
@@ -137,9 +130,12 @@ public record FrameHolds(
         return demand <= strength.working();
     }
 
+    private double inTest(OpenDoorLoad test) {
+        return atCorner(test.load().newtons(), test.arm(widest()));
+    }
+
     private double atCorner(double load, double arm) {
-        double all = FrameRacking.moment(
-                stile, filling, rail, between.metres(), load, Math.min(arm, widest()), stileWidth.metres());
+        double all = FrameRacking.moment(stile, filling, rail, between.metres(), load, arm, stileWidth.metres());
         double each = FrameRacking.perCorner(all, FrameRacking.CORNERS);
         return filled == Filled.GLUED_SHEET ? BESIDE_A_PANEL * each : each;
     }
@@ -172,7 +168,7 @@ public record FrameHolds(
         if (strength.missing().isEmpty()) {
             draft.note(
                     "For information, no part of the verdict: the test of kitchen cabinet doors puts {} on a corner,"
-                            + " that of a woodwork standard {}; nineteen of twenty such corners stand {} in a short test.",
+                        + " that of a woodwork standard {}; nineteen of twenty such corners stand {} in a short test.",
                     square.kitchenTest(),
                     square.woodworkTest(),
                     square.shortTime());
@@ -207,7 +203,8 @@ public record FrameHolds(
     }
 
     private Evidence evidence(JointStrength strength) {
-        Evidence all = strength.allEvidence().and(SOURCE, KITCHEN_TEST, WOODWORK_TEST);
+        Evidence all = strength.allEvidence()
+                .and(SOURCE, OpenDoorLoad.KITCHEN_CABINETS.source(), OpenDoorLoad.WOODWORK.source());
         return filled == Filled.GLUED_SHEET ? all.and(HELPED) : all;
     }
 }

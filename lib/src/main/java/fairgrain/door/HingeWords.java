@@ -1,6 +1,8 @@
 package fairgrain.door;
 
+import fairgrain.finding.Basis;
 import fairgrain.finding.Caution;
+import fairgrain.finding.Citation;
 import fairgrain.finding.Finding;
 import fairgrain.finding.Missing;
 import fairgrain.finding.Outcome;
@@ -9,12 +11,15 @@ import fairgrain.finding.Verdict;
 import fairgrain.finding.Words;
 import fairgrain.joint.JointWood;
 import fairgrain.joint.ScrewHoles;
+import fairgrain.quantity.Amount;
 import fairgrain.quantity.Length;
+import fairgrain.quantity.Quantity;
 import fairgrain.quantity.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -22,6 +27,10 @@ import java.util.stream.Stream;
 final class HingeWords {
     private static final double NEAREST_END = 0.05; // m from the middle of a hinge to the end of the door
     private static final int MOST_SCREWS = 6;
+    private static final Length ON_TWO = Length.mm(900);
+    private static final Length ON_THREE = Length.mm(1800);
+    private static final Citation USUAL_NUMBER =
+            Citation.of("czech-furniture", "hinges by the height of the door", Basis.SECOND_HAND);
 
     private final HingesHold hold;
 
@@ -55,6 +64,8 @@ final class HingeWords {
         draft.note(
                 "Shut and open the same pull comes along the screws of one leaf and across those of the other; both are"
                         + " counted on each, and all of the weight on one hinge.");
+        tests(held, draft);
+        usualNumber(draft);
         draft.note("Hinge screws are shorter than the six diameters that the timber code asks for; they are reckoned by"
                 + " how deep they bear.");
         if (hold.hinges().number() > 2) {
@@ -71,6 +82,32 @@ final class HingeWords {
             draft.remedies(cures());
         }
         return draft.done();
+    }
+
+    private void tests(HingesHold.Held held, Finding.Draft draft) {
+        if (held.tests().isEmpty()) {
+            return;
+        }
+        String each = held.tests().stream().map(in -> in.test().said() + " {}").collect(Collectors.joining(", "));
+        draft.note(
+                "For information, no part of the verdict: of what nineteen of twenty such screws stand in a short test,"
+                        + " published tests would use, a weight hung on the open door, " + each
+                        + ". Above 1 they would likely be failed.",
+                held.tests().stream()
+                        .map(in -> Amount.ratio(Math.ceil(in.use() * 100) / 100))
+                        .toArray(Quantity[]::new));
+    }
+
+    private void usualNumber(Finding.Draft draft) {
+        int usual = hold.height().compareTo(ON_TWO) <= 0 ? 2 : 3;
+        if (hold.hinges().number() < usual) {
+            draft.note(
+                    "A furniture rule wants two hinges up to {} of height and three up to {}: the third keeps the stile"
+                            + " straight; it is not counted for strength.",
+                    ON_TWO,
+                    ON_THREE);
+            draft.evidence(USUAL_NUMBER);
+        }
     }
 
     private JointWood stile() {

@@ -3,6 +3,8 @@ package fairgrain.door;
 import fairgrain.fastener.LoadDuration;
 import fairgrain.fastener.PanelScrew;
 import fairgrain.fastener.ReferenceWithdrawal;
+import fairgrain.fastener.ShortTimeStrength;
+import fairgrain.fastener.YieldMargin;
 import fairgrain.finding.Basis;
 import fairgrain.finding.Citation;
 import fairgrain.finding.Evidence;
@@ -49,10 +51,25 @@ public record LeafIn(String name, Kind kind, OptionalDouble gravity, Length thic
      * @return F [N]
      */
     double pull(double screw, double thread, LoadDuration duration) {
+        return tenYears(screw, thread) * duration.factor();
+    }
+
+    /**
+     * What nineteen of twenty screws stand in a short pull.
+     *
+     * @param screw D, nominal [m]
+     * @param thread in the wood [m]
+     * @return F [N]
+     */
+    double shortPull(double screw, double thread) {
+        return ShortTimeStrength.withdrawal(
+                tenYears(screw, thread), kind == Kind.SOLID ? YieldMargin.WOOD_SCREW : PanelScrew.PLYWOOD);
+    }
+
+    private double tenYears(double screw, double thread) {
         double g = gravity.orElseThrow();
-        double tenYears = kind == Kind.SOLID
+        return kind == Kind.SOLID
                 ? ReferenceWithdrawal.woodScrew(g, screw) * thread
                 : PanelScrew.plywoodFace(g, screw, thread) / PanelScrew.PLYWOOD;
-        return tenYears * duration.factor();
     }
 }

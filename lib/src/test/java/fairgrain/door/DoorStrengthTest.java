@@ -18,12 +18,15 @@ import fairgrain.joint.JointWood;
 import fairgrain.quantity.Force;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.ShopRule;
+import java.util.List;
 import java.util.OptionalDouble;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Doors on their hinges. */
 class DoorStrengthTest {
@@ -111,6 +114,68 @@ class DoorStrengthTest {
                 .remedies()
                 .forEach(remedy ->
                         assertThat(remedy.then().findings().get(0).verdict()).isIn(Verdict.HOLDS, Verdict.CLOSE));
+    }
+
+    @Property
+    void aTestThatHangsMoreUsesMoreAndTheDoorAloneLess(@ForAll @DoubleRange(min = 5, max = 200) double weight) {
+        List<HingesHold.InTest> tests =
+                door(weight, hinges(0.5, 3, 0.019), solid(0.6)).answer().tests();
+        assertThat(tests)
+                .extracting(HingesHold.InTest::test)
+                .containsExactly(OpenDoorLoad.KITCHEN_CABINETS, OpenDoorLoad.WOODWORK, OpenDoorLoad.STORAGE_FURNITURE);
+        assertThat(tests.get(1).use()).isGreaterThan(tests.get(0).use());
+        List<HingesHold.InTest> lighter =
+                door(weight / 2, hinges(0.5, 3, 0.019), solid(0.6)).answer().tests();
+        for (int i = 0; i < tests.size(); i++) {
+            assertThat(lighter.get(i).use()).isLessThan(tests.get(i).use());
+        }
+    }
+
+    /** By hand for one screw: the pull of the test by its short-time strength is a part of its use, never more than that. */
+    @Test
+    void aTestIsHeldAgainstTwoThirdsOfTheMeanPull() {
+        double pull = HingeCouple.pull(60, 0.45, 65 * 4.4482216152605, 0.254, 0.5);
+        double thread = Math.min(0.0175, 0.66 * 0.019);
+        double strength = 0.67 * 15700 * 0.53 * 0.53 * (0.0035 / 0.0254) * (thread / 0.0254) * 4.4482216152605;
+        double use = door(60, hinges(0.5, 3, 0.019), solid(0.53))
+                .answer()
+                .tests()
+                .get(0)
+                .use();
+        double withoutWeight = 1.5 * pull / 3 / strength;
+        assertThat(use).isGreaterThan(withoutWeight).isLessThan(3 * withoutWeight);
+    }
+
+    @ParameterizedTest(name = "a door {0} m wide, {1}: {2} m")
+    @CsvSource({
+        "0.45, KITCHEN_CABINETS, 0.254",
+        "0.20, KITCHEN_CABINETS, 0.20",
+        "0.45, WOODWORK, 0.3048",
+        "0.45, STORAGE_FURNITURE, 0.35",
+        "0.08, STORAGE_FURNITURE, 0"
+    })
+    void aTestHangsItsWeightWhereItSays(double width, OpenDoorLoad test, double arm) {
+        assertThat(test.arm(width)).isCloseTo(arm, within(1e-12));
+    }
+
+    @Test
+    void aHighDoorOnTwoHingesIsToldOfAThird() {
+        HingesHold high = new HingesHold(
+                "door",
+                60,
+                Length.mm(450),
+                Length.mm(1000),
+                hinges(0.8, 3, 0.019),
+                solid(0.53),
+                solid(0.53),
+                Force.newtons(100),
+                ShopRule.INCHES);
+        assertThat(high.findings().get(0).notes())
+                .extracting(words -> words.sentence())
+                .contains("A furniture rule wants two hinges up to {} of height and three up to {}: the third keeps the"
+                        + " stile straight; it is not counted for strength.");
+        assertThat(door(60, hinges(0.5, 3, 0.019), solid(0.6)).findings().get(0).notes())
+                .noneMatch(words -> words.sentence().startsWith("A furniture rule"));
     }
 
     @Test
