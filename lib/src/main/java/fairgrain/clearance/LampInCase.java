@@ -13,6 +13,7 @@ import fairgrain.finding.Remedy;
 import fairgrain.finding.Spread;
 import fairgrain.finding.Words;
 import fairgrain.moisture.HailwoodHorrobin;
+import fairgrain.moisture.HumidAir;
 import fairgrain.moisture.SaturationPressure;
 import fairgrain.part.Setting;
 import fairgrain.quantity.Amount;
@@ -29,7 +30,7 @@ import java.util.List;
  *
  * @param part the lamp, as the maker calls it
  * @param watts that stay on for hours
- * @param surface of the case, all sides [m²]
+ * @param surface of the case without its back, which lies on the wall [m²]
  * @param hole diameter of the cable hole
  * @param fromEdge from its middle to the nearest edge
  */
@@ -39,16 +40,18 @@ public record LampInCase(String part, double watts, double surface, Length hole,
     public static final Limits HOLE = new Limits("diameter of the cable hole", 0.002, 0.08, "m");
     public static final Limits FROM_EDGE = new Limits("cable hole from the edge", 0.002, 1, "m");
     public static final Citation SOURCE =
-            Citation.of("own", "heat of a lamp through the walls of a shut case, 3 W/m² and degree", Basis.JUDGEMENT);
+            Citation.of("own", "heat of a lamp through the walls of a shut case, 2 W/m² and degree", Basis.JUDGEMENT);
 
-    private static final double WALLS = 3; // W/(m² K): half an inch to an inch of wood between still air, low
+    // W/(m² K), low: 25 mm of a light wood, 0.10 W/(m K), and 0.13 m² K/W of still air on each face, all from memory
+    private static final double WALLS = 2;
+    private static final double HOTTEST = 60; // K; far beyond what holds, and still within the sorption equation
     private static final double ROOM = 293.15; // K
     private static final double DRIER = 0.01; // moisture that the dry end may be lower than planned
     private static final double TIMES = 1.5; // diameters of the hole from its middle to an edge
 
     public LampInCase {
         WATTS.check(watts);
-        Require.between("surface of the case", surface, 0.05, 50, "m²");
+        Require.between("surface of the case", surface, 0.02, 50, "m²");
         HOLE.check(hole);
         FROM_EDGE.check(fromEdge);
     }
@@ -75,8 +78,8 @@ public record LampInCase(String part, double watts, double surface, Length hole,
         double warmer = watts / (WALLS * surface);
         double dry = in.year().dry().expected();
         double humidity = HailwoodHorrobin.relativeHumidity(ROOM, dry);
-        double inside = humidity * SaturationPressure.pressure(ROOM) / SaturationPressure.pressure(ROOM + warmer);
-        double there = HailwoodHorrobin.moisture(ROOM + warmer, inside);
+        double hot = ROOM + Math.min(HOTTEST, warmer);
+        double there = HailwoodHorrobin.moisture(hot, HumidAir.broughtIn(ROOM, humidity, hot));
         Warm warm = new Warm(
                 warmer,
                 there,

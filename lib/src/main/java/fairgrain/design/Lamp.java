@@ -33,7 +33,7 @@ public record Lamp(String name, double watts, Mass weight, Length hole, Length f
         double w = box.width().metres();
         double h = box.height().metres();
         double d = box.depth().metres();
-        double surface = 2 * (w * h + w * d + h * d);
+        double surface = w * h + 2 * (w * d + h * d); // the back lies on the wall and lets nothing out
         return List.of(new LampInCase(name, watts, surface, hole, fromEdge, design.setting()));
     }
 }
