@@ -168,7 +168,7 @@ public record FrameHolds(
         if (strength.missing().isEmpty()) {
             draft.note(
                     "For information, no part of the verdict: the test of kitchen cabinet doors puts {} on a corner,"
-                        + " that of a woodwork standard {}; nineteen of twenty such corners stand {} in a short test.",
+                            + " that of a woodwork standard {}; nineteen of twenty such corners stand {} in a short test.",
                     square.kitchenTest(),
                     square.woodworkTest(),
                     square.shortTime());
