@@ -46,6 +46,7 @@ public record Material(@Nullable Wood wood, @Nullable SheetGood sheet) {
                 OptionalDouble.empty(),
                 sheet.isBoard() ? OptionalDouble.empty() : OptionalDouble.of(Backing.PLYWOOD_GRAVITY),
                 OptionalDouble.empty(),
+                !sheet.isBoard(),
                 Evidence.of(sheet.source()));
     }
 

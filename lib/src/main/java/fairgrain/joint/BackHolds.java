@@ -136,6 +136,9 @@ public record BackHolds(
         if (into.gravity().isEmpty()) {
             all.add(into.densityMissing());
         }
+        if (into.plywood()) {
+            all.add(into.edgeMissing());
+        }
         if (!heads) {
             all.add(new Missing(
                     "what pulls a countersunk head through a back",

@@ -65,6 +65,9 @@ public sealed interface EndJoint {
             if (into.gravity().isEmpty()) {
                 missing.add(into.densityMissing());
             }
+            if (board.plywood()) {
+                missing.add(board.edgeMissing());
+            }
             double deep = Math.max(0, length.minus(side).metres());
             if (!Penetration.isEnoughForWoodScrew(deep, screw.diameter())) {
                 missing.add(new Missing(

@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
  * @param across stress at the proportional limit across the grain [Pa]
  * @param gravity oven-dry mass on oven-dry volume [-]
  * @param atTwelve oven-dry mass on the volume at 12 % [-]
+ * @param plywood layers that a screw in an edge can drive apart; no sideways figure stands for that edge
  */
 public record JointWood(
         String name,
@@ -23,8 +24,20 @@ public record JointWood(
         OptionalDouble across,
         OptionalDouble gravity,
         OptionalDouble atTwelve,
+        boolean plywood,
         Evidence evidence) {
     private static final Citation UNKNOWN = Citation.of("own", "nothing known of it", Basis.JUDGEMENT);
+
+    /** Solid wood. */
+    public JointWood(
+            String name,
+            OptionalDouble shear,
+            OptionalDouble across,
+            OptionalDouble gravity,
+            OptionalDouble atTwelve,
+            Evidence evidence) {
+        this(name, shear, across, gravity, atTwelve, false, evidence);
+    }
 
     /** Of the table. */
     public static JointWood of(Wood wood) {
@@ -52,6 +65,7 @@ public record JointWood(
                 least(across, other.across),
                 least(gravity, other.gravity),
                 least(atTwelve, other.atTwelve),
+                plywood || other.plywood,
                 evidence.and(other.evidence));
     }
 
@@ -64,6 +78,12 @@ public record JointWood(
     Missing shearMissing() {
         return new Missing(
                 "the shear strength of " + name, "choose a wood whose strength and its basis are in the table");
+    }
+
+    Missing edgeMissing() {
+        return new Missing(
+                "what a screw holds sideways in the edge of " + name + ": no figure stands for it",
+                "glue a strip of solid wood on or in, and screw into that");
     }
 
     Missing densityMissing() {
