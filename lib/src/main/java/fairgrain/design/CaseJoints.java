@@ -29,7 +29,11 @@ public record CaseJoints(Box box) implements Part {
         List<Question<?>> all = new ArrayList<>();
         for (Wall wall : design.parts(Wall.class)) {
             box.joined().ifPresent(joint -> {
-                all.add(end("bottom to sides", joint, wall.bottomLoad(), "half of the bottom and what stands on it"));
+                all.add(end(
+                        "bottom to sides",
+                        joint.flush(box.thickness()),
+                        wall.bottomLoad(),
+                        "half of the bottom and what stands on it"));
                 all.add(end("top to sides", joint, wall.topLoad(), "half of the top and what stands on it"));
             });
             box.railJoined().ifPresent(joint -> rail(joint, wall, design).ifPresent(all::add));

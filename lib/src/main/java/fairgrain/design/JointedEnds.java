@@ -6,6 +6,7 @@ import fairgrain.finding.Missing;
 import fairgrain.finding.Question;
 import fairgrain.finding.Unasked;
 import fairgrain.joint.EndJoint;
+import fairgrain.joint.EndJointAlone;
 import fairgrain.joint.EndJointHolds;
 import fairgrain.joint.HousedEnd;
 import fairgrain.joint.JointWood;
@@ -17,8 +18,8 @@ import java.util.Set;
 /**
  * A joint at each end of some boards that are alike: of shelves of the same piece, or of a board whose load is told.
  *
- * @param under name of the shelves that stand in it; empty if a load was told
- * @param load on one end; empty if shelves stand in it
+ * @param under name of the shelves that stand in it; empty if a load was told, or nothing of it
+ * @param load on one end; empty if shelves stand in it, or if it was not told
  */
 public record JointedEnds(
         String name, Optional<String> under, Optional<Force> load, JointWood board, JointWood side, EndJoint joint)
@@ -29,6 +30,9 @@ public record JointedEnds(
     public List<Question<?>> questions(Design design) {
         if (load.isPresent()) {
             return List.of(new EndJointHolds(name, joint, board, side, load.get(), "as you entered it"));
+        }
+        if (under.isEmpty()) {
+            return List.of(new EndJointAlone(name, joint, board, side));
         }
         Optional<Weighs> shelf = design.parts(Weighs.class).stream()
                 .filter(each -> under.filter(each.name()::equals).isPresent())

@@ -8,6 +8,8 @@ import fairgrain.form.Form;
 import fairgrain.form.Kinds;
 import fairgrain.hanging.Screw;
 import fairgrain.joint.Corner;
+import fairgrain.joint.EndJoint;
+import fairgrain.joint.PocketFit;
 import fairgrain.part.Groove;
 import fairgrain.quantity.Length;
 import java.util.Arrays;
@@ -18,7 +20,7 @@ import java.util.Optional;
 final class CornersForm extends Form<CornersForm.Told> {
     /** Corners, of a door whose members are told elsewhere. */
     interface Told {
-        Corner of(Door.Stick rail, Optional<Groove> groove);
+        Corner of(Door.Stick rail, Door.Stick stile, Optional<Groove> groove);
     }
 
     /** Kinds of corner, as the trade calls them. */
@@ -65,9 +67,19 @@ final class CornersForm extends Form<CornersForm.Told> {
             .optional();
     private final Field<Optional<Screw>> screw;
     private final Field<Optional<Length>> thread = length(
-                    "thread in stile", Corner.THREAD, "of a pocket screw, as much of its thread as is in the stile")
+                    "thread in stile", Corner.THREAD, "of a pocket screw, as deep as its thread goes into the stile")
             .example("5/8 in")
             .optional();
+    private final Field<Optional<Length>> screwLength = length(
+                    "screw length",
+                    EndJoint.LENGTH,
+                    "of a pocket screw, from under its head; in place of 'thread in stile'")
+            .example("1 1/4 in")
+            .optional();
+    private final Field<Boolean> grooveStopped = yesNo(
+                    "groove stopped",
+                    "the groove of the stile stops before the pocket screws; else it costs them thread")
+            .orElse(false);
     private final Field<Optional<Length>> under = length(
                     "wood under head", Corner.PLUG, "from the floor of the pocket to the end of the rail")
             .example("1/2 in")
@@ -93,10 +105,15 @@ final class CornersForm extends Form<CornersForm.Told> {
         switch (e.get(kind)) {
             case TENONS -> need(e, height, length, thickness);
             case DOWELS -> need(e, diameter, depth, apart, fromEdge);
-            case POCKET_SCREWS -> need(e, screw, thread, under, apart, fromEdge);
+            case POCKET_SCREWS -> {
+                need(e, screw, under, apart, fromEdge);
+                if (e.get(thread).isPresent() == e.get(screwLength).isPresent()) {
+                    throw new IllegalArgumentException("pocket screws need either 'screw length' or 'thread in stile'");
+                }
+            }
             default -> {}
         }
-        return (rail, groove) -> corner(e, rail, groove);
+        return (rail, stile, groove) -> corner(e, rail, stile, groove);
     }
 
     private void need(Entries e, Field<?>... fields) {
@@ -109,7 +126,7 @@ final class CornersForm extends Form<CornersForm.Told> {
         }
     }
 
-    private Corner corner(Entries e, Door.Stick rail, Optional<Groove> groove) {
+    private Corner corner(Entries e, Door.Stick rail, Door.Stick stile, Optional<Groove> groove) {
         return switch (e.get(kind)) {
             case TENONS ->
                 new Corner.Tenon(
@@ -131,13 +148,13 @@ final class CornersForm extends Form<CornersForm.Told> {
                         e.get(depth).orElseThrow(),
                         e.get(apart).orElseThrow(),
                         e.get(fromEdge).orElseThrow());
-            case POCKET_SCREWS -> pocketScrews(e, groove);
+            case POCKET_SCREWS -> pocketScrews(e, rail, stile, groove);
             case BISCUITS, GLUE -> new Corner.Aligned(e.get(kind).word());
         };
     }
 
     /** A screw that meets the groove bursts its cheek or pins the panel. */
-    private Corner pocketScrews(Entries e, Optional<Groove> groove) {
+    private Corner pocketScrews(Entries e, Door.Stick rail, Door.Stick stile, Optional<Groove> groove) {
         ScrewSize size = e.get(screw).orElseThrow().size();
         Length edge = e.get(fromEdge).orElseThrow();
         groove.ifPresent(cut -> {
@@ -149,10 +166,20 @@ final class CornersForm extends Form<CornersForm.Told> {
         });
         return new Corner.PocketScrews(
                 size,
-                e.get(thread).orElseThrow(),
+                threaded(e, size, rail, stile, groove),
                 e.get(apart).orElseThrow(),
                 edge,
                 e.get(under).orElseThrow());
+    }
+
+    /** Thread in the stile: what was told, or what follows from the length; none of it in a groove that runs through. */
+    private Length threaded(Entries e, ScrewSize size, Door.Stick rail, Door.Stick stile, Optional<Groove> groove) {
+        Optional<Length> through = e.get(grooveStopped) ? Optional.empty() : groove.map(Groove::depth);
+        return e.get(screwLength)
+                .map(length -> new PocketFit(
+                                size, length, e.get(under).orElseThrow(), rail.thickness(), stile.width(), through)
+                        .thread())
+                .orElseGet(() -> PocketFit.beyond(e.get(thread).orElseThrow(), through));
     }
 
     private static double mm(Length length) {

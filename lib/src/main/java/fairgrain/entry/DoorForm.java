@@ -129,7 +129,7 @@ final class DoorForm extends Form<Door> {
                 e.get(glass).map(g -> within(g, stile, rail)),
                 e.get(sheet).map(told -> fill(told, groove(e, stile, rail))),
                 closing(e),
-                e.get(corners).map(told -> told.of(rail, e.get(groove))),
+                e.get(corners).map(told -> told.of(rail, stile, e.get(groove))),
                 e.get(hinges).map(told -> hung(told, stile)));
     }
 

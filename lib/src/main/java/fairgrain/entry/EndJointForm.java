@@ -1,5 +1,6 @@
 package fairgrain.entry;
 
+import fairgrain.design.Material;
 import fairgrain.form.Entries;
 import fairgrain.form.Field;
 import fairgrain.form.Form;
@@ -7,6 +8,8 @@ import fairgrain.form.Kinds;
 import fairgrain.hanging.Screw;
 import fairgrain.joint.Corner;
 import fairgrain.joint.EndJoint;
+import fairgrain.joint.GluedAlong;
+import fairgrain.joint.OnBlock;
 import fairgrain.quantity.Length;
 import java.util.Arrays;
 import java.util.List;
@@ -29,6 +32,8 @@ final class EndJointForm extends Form<EndJointForm.Told> {
     enum Kind {
         THROUGH_SIDE("screws through the side"),
         HOUSED("housed"),
+        ON_BLOCK("on a block"),
+        GLUED_ALONG("glued along the grain"),
         DOWELS("dowels"),
         POCKET_SCREWS("pocket screws"),
         INTO_END("screws into the end of the side"),
@@ -57,6 +62,27 @@ final class EndJointForm extends Form<EndJointForm.Told> {
     private final Field<Optional<Length>> length = length("screw length", EndJoint.LENGTH, "from under the head")
             .example("2 in")
             .optional();
+    private final Field<Optional<Length>> fromEnd = length(
+                    "screws from end",
+                    EndJoint.FROM_END,
+                    "from screws through the side to the end of the side that they are pressed toward")
+            .example("3 in")
+            .optional();
+    private final Field<Optional<Material>> blockOf;
+    private final Field<Optional<Length>> blockThick = length(
+                    "block thickness", EndJoint.BLOCK, "of a block or cleat, away from the side")
+            .example("3/4 in")
+            .optional();
+    private final Field<Optional<Length>> blockHigh = length("block height", EndJoint.BLOCK, "of a block or cleat")
+            .example("1 1/2 in")
+            .optional();
+    private final Field<Optional<Length>> glueLong = length(
+                    "glue line", EndJoint.GLUED, "its length, along the grain of both")
+            .example("6 in")
+            .optional();
+    private final Field<Optional<Length>> glueWide = length("glue width", EndJoint.GLUED, "across the glue line")
+            .example("3/4 in")
+            .optional();
     private final Field<Optional<Length>> deepHousing = length(
                     "housing deep", EndJoint.HOUSING, "of the housing in the side")
             .example("1/4 in")
@@ -78,6 +104,9 @@ final class EndJointForm extends Form<EndJointForm.Told> {
 
     EndJointForm(String name, String help, Catalog catalog) {
         super(name, help);
+        blockOf = field("block of", new MaterialKind(catalog), "what a block or cleat is made of")
+                .example("white oak")
+                .optional();
         screw = field("screw", Kinds.named("screw", catalog.screwFinder()), "which")
                 .example("No. 8 wood screw")
                 .optional();
@@ -87,6 +116,8 @@ final class EndJointForm extends Form<EndJointForm.Told> {
     protected Told build(Entries e) {
         switch (e.get(kind)) {
             case THROUGH_SIDE -> need(e, number, screw, length);
+            case ON_BLOCK -> need(e, number, screw, length, blockOf, blockThick, blockHigh);
+            case GLUED_ALONG -> need(e, glueLong, glueWide);
             case HOUSED -> need(e, deepHousing, below);
             case DOWELS -> need(e, number, diameter, depth);
             case POCKET_SCREWS -> need(e, number, screw, depth, under);
@@ -119,7 +150,19 @@ final class EndJointForm extends Form<EndJointForm.Told> {
                         e.get(number).orElseThrow(),
                         e.get(screw).orElseThrow().size(),
                         e.get(length).orElseThrow(),
+                        side,
+                        e.get(fromEnd));
+            case ON_BLOCK ->
+                new OnBlock(
+                        e.get(number).orElseThrow(),
+                        e.get(screw).orElseThrow().size(),
+                        e.get(length).orElseThrow(),
+                        e.get(blockOf).orElseThrow().jointed(),
+                        e.get(blockThick).orElseThrow(),
+                        e.get(blockHigh).orElseThrow(),
                         side);
+            case GLUED_ALONG ->
+                new GluedAlong(e.get(glueLong).orElseThrow(), e.get(glueWide).orElseThrow());
             case HOUSED ->
                 new EndJoint.Housed(
                         e.get(deepHousing).orElseThrow(), e.get(below).orElseThrow(), width);

@@ -17,7 +17,10 @@ final class JointedEndsForm extends Form<JointedEnds> {
     private final Field<Optional<String>> under = text("under", "the name of the shelves that stand in it")
             .example("shelf")
             .optional();
-    private final Field<Optional<Force>> load = force("load", EndJointHolds.LOAD, "on one end, in place of 'under'")
+    private final Field<Optional<Force>> load = force(
+                    "load",
+                    EndJointHolds.LOAD,
+                    "on one end, in place of 'under'; without either only its strength is told, and nothing judged")
             .example("60 lb")
             .optional();
     private final Field<Material> board;
@@ -42,8 +45,8 @@ final class JointedEndsForm extends Form<JointedEnds> {
 
     @Override
     protected JointedEnds build(Entries e) {
-        if (e.get(under).isPresent() == e.get(load).isPresent()) {
-            throw new IllegalArgumentException("needs either 'under' or 'load'");
+        if (e.get(under).isPresent() && e.get(load).isPresent()) {
+            throw new IllegalArgumentException("needs either 'under' or 'load', not both");
         }
         return new JointedEnds(
                 e.get(name),

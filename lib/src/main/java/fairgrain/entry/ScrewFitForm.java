@@ -1,7 +1,7 @@
 package fairgrain.entry;
 
-import fairgrain.design.AsksOne;
 import fairgrain.design.Material;
+import fairgrain.design.Screwed;
 import fairgrain.form.Entries;
 import fairgrain.form.Field;
 import fairgrain.form.Form;
@@ -9,11 +9,13 @@ import fairgrain.form.Kinds;
 import fairgrain.hanging.Screw;
 import fairgrain.joint.EndJoint;
 import fairgrain.joint.ScrewFit;
+import fairgrain.joint.ScrewsHold;
+import fairgrain.quantity.Force;
 import fairgrain.quantity.Length;
 import java.util.Optional;
 
 /** A screw and the two pieces it joins. */
-final class ScrewFitForm extends Form<AsksOne> {
+final class ScrewFitForm extends Form<Screwed> {
     private final Field<String> name = name("name", "what you call it").example("cleat to side");
     private final Field<Screw> screw;
     private final Field<Length> length = length(
@@ -29,8 +31,22 @@ final class ScrewFitForm extends Form<AsksOne> {
                     "from end", ScrewFit.DISTANCE, "to the nearest end of the grain")
             .example("1 1/2 in")
             .optional();
-    private final Field<Boolean> endGrain =
-            yesNo("into end grain", "it goes in along the grain").orElse(false);
+    private final Field<Boolean> endGrain = yesNo(
+                    "into end grain", "it goes in along the grain, or into the edge of a sheet")
+            .orElse(false);
+
+    private final Field<Integer> number =
+            count("number", 1, 100, "of them that share a load alike").orElse(1);
+    private final Field<Optional<Force>> sideways = force(
+                    "sideways",
+                    ScrewsHold.LOAD,
+                    "load across all of them together, for good; left out, it is not judged")
+            .example("60 lb")
+            .optional();
+    private final Field<Optional<Force>> pull = force(
+                    "pull", ScrewsHold.LOAD, "load along all of them together, for good; left out, it is not judged")
+            .example("20 lb")
+            .optional();
 
     ScrewFitForm(Catalog catalog) {
         super("screw", "A screw and the two pieces it joins.");
@@ -41,8 +57,8 @@ final class ScrewFitForm extends Form<AsksOne> {
     }
 
     @Override
-    protected AsksOne build(Entries e) {
-        return new AsksOne(new ScrewFit(
+    protected Screwed build(Entries e) {
+        ScrewFit fit = new ScrewFit(
                 e.get(name),
                 e.get(screw).size(),
                 e.get(length),
@@ -53,7 +69,17 @@ final class ScrewFitForm extends Form<AsksOne> {
                 e.get(fromEdge),
                 e.get(fromEnd),
                 e.get(endGrain),
-                e.get(screw).shopLengths()));
+                e.get(screw).shopLengths());
+        boolean told = e.get(sideways).isPresent() || e.get(pull).isPresent();
+        return new Screwed(
+                fit,
+                told
+                        ? Optional.of(new ScrewsHold(
+                                fit,
+                                e.get(number),
+                                e.get(sideways).orElse(Force.newtons(0)),
+                                e.get(pull).orElse(Force.newtons(0))))
+                        : Optional.empty());
     }
 
     private record Piece(Material material, Length thickness) {}

@@ -41,14 +41,17 @@ public sealed interface Corner {
      * @param length in the mortise; of a loose tenon in the shallower one
      */
     record Tenon(Length height, Length length, Length thickness, Length railThickness) implements Corner {
-        private static final double THINNEST = 0.25;
-        private static final double THICKEST = 0.5;
+        private static final double MOST_OF_RAIL = 0.9;
 
         public Tenon {
             HEIGHT.check(height);
             LENGTH.check(length);
             THICKNESS.check(thickness);
-            new Limits("thickness of the tenon", 0.002, railThickness.metres(), "m, no more than the rail")
+            new Limits(
+                            "thickness of the tenon",
+                            0.002,
+                            MOST_OF_RAIL * railThickness.metres(),
+                            "m, no more than nine tenths of the rail")
                     .check(thickness);
         }
 
@@ -56,8 +59,16 @@ public sealed interface Corner {
         public JointStrength strength(JointWood wood, boolean damp) {
             List<String> notes = new ArrayList<>();
             double part = thickness.metres() / railThickness.metres();
-            if (part < THINNEST || part > THICKEST) {
-                notes.add("The tests had tenons about a third as thick as the rail; this one is outside of that.");
+            double share = TenonGlueFaces.thicknessShare(part);
+            List<Share> shares = new ArrayList<>(List.of(Share.OF_ALL, Share.FOR_GOOD, Share.BY_HAND));
+            if (share < 1) {
+                notes.add("The tests had tenons a quarter to half as thick as the rail; this one is outside of that, so"
+                        + " less is counted: a thin one breaks off, beside a thick one the cheeks of the mortise"
+                        + " split.");
+                shares.add(new Share(
+                        part < TenonGlueFaces.THINNEST ? "thinner than any tested" : "thicker than any tested",
+                        share,
+                        TenonGlueFaces.THICKNESS_SOURCE));
             }
             double longness = length.metres() / height.metres();
             if (longness < TenonGlueFaces.SHORTEST || longness > TenonGlueFaces.LONGEST) {
@@ -74,7 +85,7 @@ public sealed interface Corner {
                     Dimension.MOMENT,
                     mean,
                     mean,
-                    List.of(Share.OF_ALL, Share.FOR_GOOD, Share.BY_HAND),
+                    shares,
                     shearOf(wood),
                     notes,
                     wood.evidence().and(TenonGlueFaces.SOURCE, TenonGlueFaces.MEAN_SOURCE));
@@ -172,6 +183,8 @@ public sealed interface Corner {
      * @param plug from the floor of the pocket to the end of the rail
      */
     record PocketScrews(ScrewSize screw, Length thread, Length spacing, Length toEdge, Length plug) implements Corner {
+        private static final double HARD = 0.5; // where makers change from coarse threads to fine ones
+
         public PocketScrews {
             THREAD.check(thread);
             SPACING.check(spacing);
@@ -186,6 +199,7 @@ public sealed interface Corner {
                 missing.add(wood.densityMissing());
             }
             double pull = missing.isEmpty() ? pull(wood) : 0;
+            String kind = wood.atTwelve().orElse(0) >= HARD ? "fine" : "coarse";
             return new JointStrength(
                     "two pocket screws",
                     Dimension.MOMENT,
@@ -202,7 +216,10 @@ public sealed interface Corner {
                             "No equation from tests was found for pocket screws: this is an estimate between two"
                                     + " bounds, by the pull of the screws alone; glue on end grain counts nothing.",
                             "A woodwork standard lets pocket screws into stile-and-rail work in its lowest grade"
-                                    + " only."),
+                                    + " only.",
+                            "A " + kind
+                                    + " thread is for a wood like this (common practice); drive the last turns by"
+                                    + " hand."),
                     wood.evidence()
                             .and(screw.evidence())
                             .and(PocketScrewCorner.SOURCE, UltimateWithdrawal.SOURCE, WOODWORK_STANDARD));

@@ -4,7 +4,6 @@ import fairgrain.fastener.DowelBearing;
 import fairgrain.fastener.DowelConnection;
 import fairgrain.fastener.EndGrain;
 import fairgrain.fastener.LoadDuration;
-import fairgrain.fastener.ModeLoads;
 import fairgrain.fastener.Penetration;
 import fairgrain.fastener.ReductionTerm;
 import fairgrain.fastener.ScrewSize;
@@ -19,99 +18,118 @@ import fairgrain.quantity.Limits;
 import fairgrain.quantity.Require;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** How the end of a board is fixed to the face of a side: what load it carries across the joint, whichever way that points. */
-public sealed interface EndJoint {
+public sealed interface EndJoint
+        permits EndJoint.ThroughSide,
+                OnBlock,
+                GluedAlong,
+                EndJoint.Housed,
+                EndJoint.Dowels,
+                EndJoint.PocketScrews,
+                EndJoint.Unproved {
     Limits LENGTH = new Limits("length of the screw", 0.01, 0.15, "m");
     Limits SIDE = new Limits("thickness of the side", 0.006, 0.06, "m");
     Limits HOUSING = new Limits("depth of the housing", 0.002, 0.03, "m");
     Limits BELOW = new Limits("wood below the housing", 0, 3, "m");
     Limits BOARD = new Limits("width of the board", 0.02, 1, "m");
+    Limits FROM_END = new Limits("distance of the screws from the end of the side", 0.003, 3, "m");
+    Limits BLOCK = new Limits("size of the block", 0.006, 0.1, "m");
+    Limits GLUED = new Limits("size of the glue line", 0.003, 1, "m");
 
     /** Its strength between this board and this side. */
     JointStrength strength(JointWood board, JointWood side);
 
-    private static double across(double gravity, double diameter) {
-        return Math.min(DowelBearing.wood(gravity, diameter, 0), DowelBearing.wood(gravity, diameter, Math.PI / 2));
+    /** The same with so many screws or dowels, where it has any and not more of them already. */
+    default EndJoint withAtLeast(int number) {
+        return this;
     }
 
-    private static JointStrength unknown(String said, List<Missing> missing, List<String> notes, Evidence evidence) {
-        return new JointStrength(said, Dimension.FORCE, 0, 0, List.of(), missing, notes, evidence);
+    /** The same for a board whose lower face is flush with the end of the side, if that was not told. */
+    default EndJoint flush(Length boardThickness) {
+        return this;
+    }
+
+    private static double across(double gravity, double diameter) {
+        return Math.min(DowelBearing.wood(gravity, diameter, 0), DowelBearing.wood(gravity, diameter, Math.PI / 2));
     }
 
     /**
      * Screws through the side into the end of the board.
      *
      * @param side thickness of the side under the heads
+     * @param fromEnd from the screws to the end of the side that they are pressed toward; empty if far
      */
-    record ThroughSide(int number, ScrewSize screw, Length length, Length side) implements EndJoint {
+    record ThroughSide(int number, ScrewSize screw, Length length, Length side, Optional<Length> fromEnd)
+            implements EndJoint {
+        private static final double NEAR = 10; // diameters, by the code's commentary
+
         public ThroughSide {
             Require.between("number of screws", number, 1, 40, "");
             LENGTH.check(length);
             SIDE.check(side);
+            fromEnd.ifPresent(FROM_END::check);
+        }
+
+        /** Far from the end of the side. */
+        public ThroughSide(int number, ScrewSize screw, Length length, Length side) {
+            this(number, screw, length, side, Optional.empty());
+        }
+
+        @Override
+        public EndJoint withAtLeast(int least) {
+            return new ThroughSide(Math.max(least, number), screw, length, side, fromEnd);
+        }
+
+        @Override
+        public EndJoint flush(Length board) {
+            return fromEnd.isPresent()
+                    ? this
+                    : new ThroughSide(number, screw, length, side, Optional.of(new Length(board.metres() / 2)));
         }
 
         @Override
         public JointStrength strength(JointWood board, JointWood into) {
             String said = number + " " + screw.name() + " through the side into end grain";
-            Evidence evidence = board.evidence()
-                    .and(into.evidence())
-                    .and(screw.evidence())
-                    .and(YieldLimit.SOURCE, EndGrain.LATERAL_SOURCE, Penetration.SOURCE);
-            List<Missing> missing = new ArrayList<>();
-            if (board.gravity().isEmpty()) {
-                missing.add(board.densityMissing());
+            ScrewedTogether one = new ScrewedTogether(screw, length, into, side, board, true);
+            List<Missing> missing = new ArrayList<>(one.missingSideways());
+            if (fromEnd.isPresent() && into.shear().isEmpty()) {
+                missing.add(into.shearMissing());
             }
-            if (into.gravity().isEmpty()) {
-                missing.add(into.densityMissing());
-            }
-            if (board.plywood()) {
-                missing.add(board.edgeMissing());
-            }
-            double deep = Math.max(0, length.minus(side).metres());
-            if (!Penetration.isEnoughForWoodScrew(deep, screw.diameter())) {
-                missing.add(new Missing(
-                        "what a screw holds that reaches less than six diameters into the board",
-                        "use longer screws, as long as they do not come through"));
-            }
+            List<String> notes = new ArrayList<>();
+            notes.add("A screw in end grain holds no pull along itself: nothing is counted for that.");
             if (!missing.isEmpty()) {
-                return unknown(said, missing, List.of(), evidence);
+                return JointStrength.unknownForce(said, missing, List.of(), one.evidence());
             }
-            double d = screw.diameter();
-            ModeLoads yield = YieldLimit.touching(new DowelConnection(
-                    Penetration.woodScrewBearing(deep, d),
-                    side.metres(),
-                    across(board.gravity().getAsDouble(), d),
-                    across(into.gravity().getAsDouble(), d),
-                    screw.root(),
-                    screw.bendingYield()));
-            ModeLoads reference = YieldLimit.reference(
-                    new DowelConnection(
-                            Penetration.woodScrewBearing(deep, d),
-                            side.metres(),
-                            across(board.gravity().getAsDouble(), d),
-                            across(into.gravity().getAsDouble(), d),
-                            screw.root(),
-                            screw.bendingYield()),
-                    0,
-                    d,
-                    Math.PI / 2);
-            double mean = number * yield.least();
-            return new JointStrength(
+            if (fromEnd.isPresent() && fromEnd.get().metres() < NEAR * screw.diameter()) {
+                notes.add("They stand nearer than ten diameters to the end of the side that they are pressed toward:"
+                        + " what tears out is reckoned, but of splitting nothing is published so near an end. Bore"
+                        + " every hole, or house the board.");
+            }
+            JointStrength yields = JointStrength.force(
                     said,
-                    Dimension.FORCE,
-                    mean,
-                    mean,
+                    number * one.yields(),
                     List.of(
-                            new Share(
-                                    "from yielding to the code's value for ten years",
-                                    reference.least() / yield.least(),
-                                    ReductionTerm.SOURCE),
+                            one.codeShare(),
                             new Share("in end grain, sideways", EndGrain.LATERAL, EndGrain.LATERAL_SOURCE),
-                            new Share("loaded for good", LoadDuration.PERMANENT.factor(), LoadDuration.SOURCE)),
-                    List.of(),
-                    List.of("A screw in end grain holds no pull along itself: nothing is counted for that."),
-                    evidence);
+                            ScrewedTogether.forGood()),
+                    notes,
+                    one.evidence());
+            if (fromEnd.isEmpty()) {
+                return yields;
+            }
+            double tear = ScrewTearOut.load(
+                    into.shear().getAsDouble(), side.metres(), fromEnd.get().metres());
+            JointStrength tears = JointStrength.force(
+                    said,
+                    number * tear,
+                    List.of(Share.OF_ALL, Share.FOR_GOOD, Share.BY_HAND),
+                    Stream.concat(notes.stream(), Stream.of("The end of the side would tear out first."))
+                            .toList(),
+                    one.evidence().and(ScrewTearOut.SOURCE));
+            return tears.working() < yields.working() ? tears : yields;
         }
     }
 
@@ -147,7 +165,7 @@ public sealed interface EndJoint {
                             "what carries the board: no wood is left under it in a rabbet at the end of the side",
                             "house it higher up, or add screws through the side and enter those"));
                 }
-                return unknown("housed in the side", missing, List.of(), evidence);
+                return JointStrength.unknownForce("housed in the side", missing, List.of(), evidence);
             }
             double presses = HousedEnd.presses(board.across().getAsDouble(), deep.metres(), width.metres());
             double tears = HousedEnd.tears(side.shear().getAsDouble(), below.metres(), width.metres());
@@ -178,6 +196,11 @@ public sealed interface EndJoint {
         }
 
         @Override
+        public EndJoint withAtLeast(int least) {
+            return new Dowels(Math.max(least, number), diameter, depth);
+        }
+
+        @Override
         public JointStrength strength(JointWood board, JointWood side) {
             JointWood wood = board.weaker(side);
             Evidence evidence = wood.evidence().and(DowelSideways.SOURCE);
@@ -189,7 +212,7 @@ public sealed interface EndJoint {
                 missing.add(wood.densityMissing());
             }
             if (!missing.isEmpty()) {
-                return unknown(number + " dowels", missing, List.of(), evidence);
+                return JointStrength.unknownForce(number + " dowels", missing, List.of(), evidence);
             }
             double d = diameter.metres();
             double mean = number
@@ -220,6 +243,11 @@ public sealed interface EndJoint {
         }
 
         @Override
+        public EndJoint withAtLeast(int least) {
+            return new PocketScrews(Math.max(least, number), screw, deep, under);
+        }
+
+        @Override
         public JointStrength strength(JointWood board, JointWood side) {
             JointWood wood = board.weaker(side);
             String said = number + " pocket screws";
@@ -227,7 +255,7 @@ public sealed interface EndJoint {
                     .and(screw.evidence())
                     .and(PocketScrewCorner.SOURCE, YieldLimit.SOURCE, EndGrain.LATERAL_SOURCE);
             if (wood.gravity().isEmpty()) {
-                return unknown(said, List.of(wood.densityMissing()), List.of(), evidence);
+                return JointStrength.unknownForce(said, List.of(wood.densityMissing()), List.of(), evidence);
             }
             double d = screw.diameter();
             double f = across(wood.gravity().getAsDouble(), d);
@@ -254,8 +282,13 @@ public sealed interface EndJoint {
                             new Share("near the end of the board", EndGrain.LATERAL, EndGrain.LATERAL_SOURCE),
                             new Share("loaded for good", LoadDuration.PERMANENT.factor(), LoadDuration.SOURCE)),
                     List.of(),
-                    List.of("No equation from tests was found for pocket screws: this is an estimate by the yielding of"
-                            + " the screw across the joint."),
+                    List.of(
+                            "No equation from tests was found for pocket screws: this is an estimate by the yielding of"
+                                    + " the screw across the joint.",
+                            Penetration.isEnoughForWoodScrew(deep.metres(), d)
+                                    ? "Each reaches six diameters into the side."
+                                    : "Each reaches less than the six diameters that the code asks for; it is reckoned"
+                                            + " by how deep it bears, which is a judgement."),
                     evidence);
         }
     }
@@ -289,7 +322,7 @@ public sealed interface EndJoint {
 
         @Override
         public JointStrength strength(JointWood board, JointWood side) {
-            return unknown(
+            return JointStrength.unknownForce(
                     said,
                     List.of(new Missing(what, todo)),
                     List.of(),

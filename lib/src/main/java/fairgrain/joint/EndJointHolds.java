@@ -97,6 +97,12 @@ public record EndJointHolds(String part, EndJoint joint, JointWood board, JointW
                     .ifPresent(g -> draft.size("hole in the side for the shank", ScrewHoles.shank(screws.screw(), g)));
             ScrewHoles.into(draft, screws.screw(), board, "in the end of the board");
         }
+        if (joint instanceof OnBlock block) {
+            block.of()
+                    .gravity()
+                    .ifPresent(g -> draft.size("hole in the block for the shank", ScrewHoles.shank(block.screw(), g)));
+            ScrewHoles.into(draft, block.screw(), side, "in the side");
+        }
         if (outcomes.stream().anyMatch(o -> o.verdict() == Verdict.FAILS)) {
             draft.remedies(cures());
         }
@@ -106,7 +112,7 @@ public record EndJointHolds(String part, EndJoint joint, JointWood board, JointW
     private List<Remedy> cures() {
         List<Remedy> cures = new ArrayList<>();
         for (int number : IntStream.rangeClosed(2, MOST).toArray()) {
-            EndJointHolds more = new EndJointHolds(part, number(number), board, side, load, from);
+            EndJointHolds more = new EndJointHolds(part, joint.withAtLeast(number), board, side, load, from);
             if (more.answer().checks().stream().allMatch(Check::holds)
                     && !more.joint().equals(joint)) {
                 cures.add(new Remedy(Words.of("Use " + number + " of them at each end."), more));
@@ -114,20 +120,5 @@ public record EndJointHolds(String part, EndJoint joint, JointWood board, JointW
             }
         }
         return cures;
-    }
-
-    private EndJoint number(int number) {
-        if (joint instanceof EndJoint.ThroughSide screws) {
-            return new EndJoint.ThroughSide(
-                    Math.max(number, screws.number()), screws.screw(), screws.length(), screws.side());
-        }
-        if (joint instanceof EndJoint.Dowels dowels) {
-            return new EndJoint.Dowels(Math.max(number, dowels.number()), dowels.diameter(), dowels.depth());
-        }
-        if (joint instanceof EndJoint.PocketScrews screws) {
-            return new EndJoint.PocketScrews(
-                    Math.max(number, screws.number()), screws.screw(), screws.deep(), screws.under());
-        }
-        return joint;
     }
 }

@@ -34,6 +34,16 @@ public record JointStrength(
         notes = List.copyOf(notes);
     }
 
+    /** A load that one figure stands for. */
+    static JointStrength force(String said, double mean, List<Share> shares, List<String> notes, Evidence evidence) {
+        return new JointStrength(said, Dimension.FORCE, mean, mean, shares, List.of(), notes, evidence);
+    }
+
+    /** A load of which something must be known first. */
+    static JointStrength unknownForce(String said, List<Missing> missing, List<String> notes, Evidence evidence) {
+        return new JointStrength(said, Dimension.FORCE, 0, 0, List.of(), missing, notes, evidence);
+    }
+
     /** What it may carry, by the lower bound. */
     public double working() {
         return low * left();

@@ -1,6 +1,7 @@
 package fairgrain.joint;
 
 import fairgrain.fastener.EdgeAndSpacing;
+import fairgrain.fastener.LoadDuration;
 import fairgrain.fastener.Penetration;
 import fairgrain.fastener.PilotHole;
 import fairgrain.fastener.ScrewSize;
@@ -20,6 +21,7 @@ import fairgrain.finding.Spread;
 import fairgrain.finding.Verdict;
 import fairgrain.finding.Words;
 import fairgrain.quantity.Dimension;
+import fairgrain.quantity.Force;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.Limits;
 import java.util.ArrayList;
@@ -106,6 +108,11 @@ public record ScrewFit(
         return new Fits(reaches, checks);
     }
 
+    /** One such screw, for its strength. */
+    ScrewedTogether together() {
+        return new ScrewedTogether(screw, length, throughWood, through, intoWood, endGrain);
+    }
+
     private static Check length(String what, double demand, double capacity) {
         return Check.of(what, demand, capacity, Dimension.LENGTH);
     }
@@ -131,10 +138,23 @@ public record ScrewFit(
                     "It goes into end grain: it holds sideways, two thirds of what it would in side grain, and no pull"
                             + " along itself.");
         }
+        strength(draft);
         if (outcomes.stream().anyMatch(o -> o.verdict() == Verdict.FAILS)) {
             draft.remedies(cures());
         }
         return List.of(draft.done());
+    }
+
+    /** For information: no load was told. */
+    private void strength(Finding.Draft draft) {
+        ScrewedTogether one = together();
+        if (one.missingSideways().isEmpty()) {
+            draft.note(
+                    "For information: one such screw may carry {} sideways for good; enter its 'sideways' load or"
+                            + " 'pull' to have it judged.",
+                    Force.newtons(one.sideways() * LoadDuration.PERMANENT.factor()));
+            draft.evidence(one.evidence());
+        }
     }
 
     private List<Missing> missing() {

@@ -2,6 +2,7 @@ package fairgrain.joint;
 
 import fairgrain.finding.Basis;
 import fairgrain.finding.Citation;
+import fairgrain.quantity.Require;
 
 /**
  * Moment that twists the two glued faces of a tenon in its mortise.
@@ -10,6 +11,7 @@ import fairgrain.finding.Citation;
  * ln((h + q)/l)) / 6, q = √(h² + l²); mean of tests 1.29 M_e
  *
  * <p><b>Source</b> {@code own}, torsion of two glued faces. The factor: {@code eckelman2016}, abstract.
+ * Thickness: {@code own}, in proportion to the thinner of tenon and cheeks.
  *
  * <p><b>Holds for</b> tight tenons about a third of the rail thick, both faces glued, length 0.6 to 1.3 of the height. Means of
  * tests lie between first yield and fully plastic; lower tolerance limits may lie below first yield. The form is alike in h
@@ -28,6 +30,14 @@ public final class TenonGlueFaces {
     public static final double SHORTEST = 0.6;
     /** Longest tenon of the tests' range, by its height. [-] */
     public static final double LONGEST = 1.3;
+    /** Thinnest tenon of other tests, by its rail. [-] */
+    public static final double THINNEST = 0.25;
+    /** Thickest tenon of the same, by its rail. [-] */
+    public static final double THICKEST = 0.5;
+
+    /** What is left of the mean outside the thicknesses of tests. */
+    public static final Citation THICKNESS_SOURCE =
+            Citation.of("own", "in proportion to the thinner of tenon and cheeks", Basis.JUDGEMENT);
 
     private TenonGlueFaces() {}
 
@@ -73,5 +83,17 @@ public final class TenonGlueFaces {
      */
     public static double mean(double shear, double height, double length) {
         return MEAN * firstYield(shear, Math.min(height, length / SHORTEST), Math.min(length, LONGEST * height));
+    }
+
+    /**
+     * Share of the mean that is counted of a tenon thinner or thicker than tests covered: a thin one breaks off, beside a thick
+     * one the cheeks of the mortise split.
+     *
+     * @param part thickness of the tenon by that of the rail [-]
+     * @return 1 within the tests, less outside [-]
+     */
+    public static double thicknessShare(double part) {
+        double share = Require.between("thickness of the tenon by its rail", part, 0.01, 0.99, "(a ratio)");
+        return Math.min(1, Math.min(share / THINNEST, (1 - share) / (1 - THICKEST)));
     }
 }

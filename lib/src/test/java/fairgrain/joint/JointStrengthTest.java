@@ -172,7 +172,7 @@ class JointStrengthTest {
         EndJoint shallow = new EndJoint.ThroughSide(3, NO_8, Length.inches(1.25), Length.inches(0.75));
         assertThat(held(shallow, 10).findings().get(0).missing())
                 .containsExactly(new Missing(
-                        "what a screw holds that reaches less than six diameters into the board",
+                        "what a screw holds that reaches less than six diameters into the second piece",
                         "use longer screws, as long as they do not come through"));
     }
 
