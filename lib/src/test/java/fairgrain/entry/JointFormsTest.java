@@ -289,6 +289,10 @@ class JointFormsTest {
                                 blocks(in(
                                         "name",
                                         "ends",
+                                        "under",
+                                        "shelf",
+                                        "load",
+                                        "20 lb",
                                         "board",
                                         "white ash",
                                         "width",
@@ -299,7 +303,7 @@ class JointFormsTest {
                                         "3/4",
                                         "joined",
                                         in("kind", "biscuits")))),
-                        "needs either 'under' or 'load'"));
+                        "needs either 'under' or 'load', not both"));
     }
 
     @ParameterizedTest
