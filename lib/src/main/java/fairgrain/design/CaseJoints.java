@@ -6,7 +6,9 @@ import fairgrain.hanging.RailStrength;
 import fairgrain.joint.BackHolds;
 import fairgrain.joint.EndJoint;
 import fairgrain.joint.EndJointHolds;
+import fairgrain.joint.InDamp;
 import fairgrain.joint.JointWood;
+import fairgrain.part.Setting;
 import fairgrain.quantity.Force;
 import fairgrain.shelf.ShelfLoad;
 import java.util.ArrayList;
@@ -27,8 +29,10 @@ public record CaseJoints(Box box) implements Part {
     @Override
     public List<Question<?>> questions(Design design) {
         List<Question<?>> all = new ArrayList<>();
+        Setting in = design.setting();
+        double dampest = in.year().damp().at(in.deviations());
         for (Wall wall : design.parts(Wall.class)) {
-            box.joined().ifPresent(joint -> {
+            box.joined().map(joint -> InDamp.where(dampest, joint)).ifPresent(joint -> {
                 all.add(end(
                         "bottom to sides",
                         joint.flush(box.thickness()),
@@ -36,7 +40,9 @@ public record CaseJoints(Box box) implements Part {
                         "half of the bottom and what stands on it"));
                 all.add(end("top to sides", joint, wall.topLoad(), "half of the top and what stands on it"));
             });
-            box.railJoined().ifPresent(joint -> rail(joint, wall, design).ifPresent(all::add));
+            box.railJoined()
+                    .map(joint -> InDamp.where(dampest, joint))
+                    .ifPresent(joint -> rail(joint, wall, design).ifPresent(all::add));
             if (box.railJoined().isEmpty()) {
                 box.backFixed().ifPresent(fixed -> back(fixed, wall, design).ifPresent(all::add));
             }

@@ -9,7 +9,9 @@ import fairgrain.joint.EndJoint;
 import fairgrain.joint.EndJointAlone;
 import fairgrain.joint.EndJointHolds;
 import fairgrain.joint.HousedEnd;
+import fairgrain.joint.InDamp;
 import fairgrain.joint.JointWood;
+import fairgrain.part.Setting;
 import fairgrain.quantity.Force;
 import java.util.List;
 import java.util.Optional;
@@ -28,11 +30,13 @@ public record JointedEnds(
 
     @Override
     public List<Question<?>> questions(Design design) {
+        Setting in = design.setting();
+        EndJoint placed = InDamp.where(in.year().damp().at(in.deviations()), joint);
         if (load.isPresent()) {
-            return List.of(new EndJointHolds(name, joint, board, side, load.get(), "as you entered it"));
+            return List.of(new EndJointHolds(name, placed, board, side, load.get(), "as you entered it"));
         }
         if (under.isEmpty()) {
-            return List.of(new EndJointAlone(name, joint, board, side));
+            return List.of(new EndJointAlone(name, placed, board, side));
         }
         Optional<Weighs> shelf = design.parts(Weighs.class).stream()
                 .filter(each -> under.filter(each.name()::equals).isPresent())
@@ -48,7 +52,7 @@ public record JointedEnds(
                     Set.of(Caution.ASSUMED_CONTENTS)));
         }
         return List.of(new EndJointHolds(
-                name, joint, board, side, half(shelf.get()), "half of the shelf and what stands on it"));
+                name, placed, board, side, half(shelf.get()), "half of the shelf and what stands on it"));
     }
 
     private static Force half(Weighs shelf) {

@@ -20,6 +20,14 @@ public record Screwed(ScrewFit fit, Optional<ScrewsHold> hold) implements Part {
 
     @Override
     public List<Question<?>> questions(Design design) {
-        return Stream.<Question<?>>concat(Stream.of(fit), hold.stream()).toList();
+        return Stream.<Question<?>>concat(
+                        Stream.of(fit),
+                        hold
+                                .map(told -> told.where(design.setting()
+                                        .year()
+                                        .damp()
+                                        .at(design.setting().deviations())))
+                                .stream())
+                .toList();
     }
 }

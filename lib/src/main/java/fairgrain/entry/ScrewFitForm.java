@@ -78,7 +78,8 @@ final class ScrewFitForm extends Form<Screwed> {
                                 fit,
                                 e.get(number),
                                 e.get(sideways).orElse(Force.newtons(0)),
-                                e.get(pull).orElse(Force.newtons(0))))
+                                e.get(pull).orElse(Force.newtons(0)),
+                                false))
                         : Optional.empty());
     }
 

@@ -26,6 +26,7 @@ public sealed interface EndJoint
         permits EndJoint.ThroughSide,
                 OnBlock,
                 GluedAlong,
+                InDamp,
                 EndJoint.Housed,
                 EndJoint.Dowels,
                 EndJoint.PocketScrews,
@@ -41,6 +42,11 @@ public sealed interface EndJoint
 
     /** Its strength between this board and this side. */
     JointStrength strength(JointWood board, JointWood side);
+
+    /** Itself, whatever its place takes away. */
+    default EndJoint plain() {
+        return this;
+    }
 
     /** The same with so many screws or dowels, where it has any and not more of them already. */
     default EndJoint withAtLeast(int number) {

@@ -92,12 +92,12 @@ public record EndJointHolds(String part, EndJoint joint, JointWood board, JointW
                     Force.newtons(strength.low()));
         }
         strength.notes().forEach(note -> draft.note(note));
-        if (joint instanceof EndJoint.ThroughSide screws) {
+        if (joint.plain() instanceof EndJoint.ThroughSide screws) {
             side.gravity()
                     .ifPresent(g -> draft.size("hole in the side for the shank", ScrewHoles.shank(screws.screw(), g)));
             ScrewHoles.into(draft, screws.screw(), board, "in the end of the board");
         }
-        if (joint instanceof OnBlock block) {
+        if (joint.plain() instanceof OnBlock block) {
             block.of()
                     .gravity()
                     .ifPresent(g -> draft.size("hole in the block for the shank", ScrewHoles.shank(block.screw(), g)));

@@ -21,6 +21,7 @@ import java.util.stream.Stream;
 public record OnBlock(int number, ScrewSize screw, Length length, JointWood of, Length thick, Length high, Length side)
         implements EndJoint {
     private static final Length LEFT_OVER = Length.mm(2);
+    private static final double ROUNDING = 1e-9; // of a limit met exactly
 
     public OnBlock {
         Require.between("number of screws", number, 1, 40, "");
@@ -28,7 +29,7 @@ public record OnBlock(int number, ScrewSize screw, Length length, JointWood of, 
         EndJoint.SIDE.check(side);
         EndJoint.BLOCK.check(thick);
         EndJoint.BLOCK.check(high);
-        if (length.minus(thick).plus(LEFT_OVER).compareTo(side) > 0) {
+        if (length.minus(thick).plus(LEFT_OVER).metres() > side.metres() + ROUNDING) {
             throw new IllegalArgumentException("the screws come through the side, or all but: leave 2 mm of it");
         }
     }
@@ -40,7 +41,7 @@ public record OnBlock(int number, ScrewSize screw, Length length, JointWood of, 
 
     @Override
     public JointStrength strength(JointWood board, JointWood into) {
-        String said = "a block with " + number + " " + screw.name();
+        String said = "a block with " + number + " " + screw.name() + (number == 1 ? "" : "s");
         ScrewedTogether one = new ScrewedTogether(screw, length, of, thick, into, false);
         Evidence evidence = one.evidence().and(LoadOnBlock.SOURCE, HeadPullThrough.SOURCE);
         List<Missing> missing = Stream.concat(one.missingSideways().stream(), one.missingPull().stream())

@@ -31,8 +31,10 @@ import java.util.stream.Stream;
  * @param number of them that share the load alike
  * @param sideways load across all of them together
  * @param pull load along all of them together
+ * @param damp whether the wood is wetter than 19 % for months
  */
-public record ScrewsHold(ScrewFit fit, int number, Force sideways, Force pull) implements Question<ScrewsHold.Held> {
+public record ScrewsHold(ScrewFit fit, int number, Force sideways, Force pull, boolean damp)
+        implements Question<ScrewsHold.Held> {
     public static final Limits NUMBER = new Limits("number of screws", 1, 100, "");
     public static final Limits LOAD = new Limits("load on screws", 0, 20000, "N");
 
@@ -74,8 +76,8 @@ public record ScrewsHold(ScrewFit fit, int number, Force sideways, Force pull) i
 
     private Held held() {
         ScrewedTogether one = fit.together();
-        double z = one.missingSideways().isEmpty() ? number * forGood(one.sideways()) : 0;
-        double w = one.missingPull().isEmpty() ? number * forGood(one.pull()) : 0;
+        double z = one.missingSideways().isEmpty() ? number * forGood() * one.sideways() : 0;
+        double w = one.missingPull().isEmpty() ? number * forGood() * one.pull() : 0;
         List<Check> checks = new ArrayList<>();
         boolean across = sideways.newtons() > 0;
         boolean along = pull.newtons() > 0;
@@ -103,8 +105,13 @@ public record ScrewsHold(ScrewFit fit, int number, Force sideways, Force pull) i
         return new Held(Force.newtons(z), Force.newtons(w), checks);
     }
 
-    private static double forGood(double tenYears) {
-        return tenYears * LoadDuration.PERMANENT.factor();
+    private double forGood() {
+        return LoadDuration.PERMANENT.factor() * (damp ? Share.DAMP.value() : 1);
+    }
+
+    /** The same in a place as damp as this. */
+    public ScrewsHold where(double dampest) {
+        return new ScrewsHold(fit, number, sideways, pull, InDamp.isDamp(dampest));
     }
 
     private List<Missing> missing() {
@@ -125,6 +132,9 @@ public record ScrewsHold(ScrewFit fit, int number, Force sideways, Force pull) i
                 .outcomes(outcomes)
                 .missing(missing())
                 .cautions(Caution.DRY_SOUND_WOOD, Caution.ASSUMED_CONTENTS);
+        if (damp) {
+            draft.note("The wood may be wetter than 19 % for months: two thirds are counted, and screws must not rust.");
+        }
         fit.together().depthNotes().forEach(note -> draft.note(note));
         if (pull.newtons() > 0) {
             draft.note(
@@ -155,7 +165,7 @@ public record ScrewsHold(ScrewFit fit, int number, Force sideways, Force pull) i
 
     private List<Remedy> cures() {
         return IntStream.rangeClosed(number + 1, MOST)
-                .mapToObj(more -> new ScrewsHold(fit, more, sideways, pull))
+                .mapToObj(more -> new ScrewsHold(fit, more, sideways, pull, damp))
                 .filter(more -> more.missing().isEmpty())
                 .filter(more -> more.answer().checks().stream().allMatch(Check::holds))
                 .findFirst()
@@ -165,7 +175,7 @@ public record ScrewsHold(ScrewFit fit, int number, Force sideways, Force pull) i
     }
 
     private Evidence evidence() {
-        Evidence all = fit.together().evidence().and(LoadDuration.SOURCE);
+        Evidence all = fit.together().evidence().and(damp ? Share.DAMP.source() : LoadDuration.SOURCE);
         return pull.newtons() > 0 ? all.and(HeadPullThrough.SOURCE, CombinedLoad.STRAIGHT_LINE_SOURCE) : all;
     }
 }

@@ -24,6 +24,10 @@ public record Share(String why, double value, Citation source) {
     public static final Share UNPROVED = new Share(
             "hardly measured", 0.83, Citation.of("own", "a quarter of the mean for stub tenons", Basis.JUDGEMENT));
 
+    /** Where wood is wetter than 19 % for months. */
+    public static final Share DAMP = new Share(
+            "damp for months", 0.67, Citation.of("own", "two thirds above 19 % moisture content", Basis.JUDGEMENT));
+
     public Share {
         Require.between("share of a strength", value, 0.01, 1, "(a ratio)");
     }

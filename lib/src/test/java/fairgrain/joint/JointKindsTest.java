@@ -77,7 +77,7 @@ class JointKindsTest {
                 Optional.empty(),
                 endGrain,
                 List.of());
-        return new ScrewsHold(fit, number, Force.newtons(sideways), Force.newtons(pull));
+        return new ScrewsHold(fit, number, Force.newtons(sideways), Force.newtons(pull), false);
     }
 
     private static PocketFit pocket(double lengthMm, double thicknessMm, double stileMm, Optional<Length> groove) {
@@ -129,6 +129,12 @@ class JointKindsTest {
                 .withMessage("the screws come through the side, or all but: leave 2 mm of it");
     }
 
+    @Test
+    void screwsOfABlockMayLeaveTwoMillimetresExactly() {
+        assertThat(new OnBlock(2, NO_8, Length.mm(50), wood(0.5), Length.mm(22), Length.mm(45), Length.mm(30)).number())
+                .isEqualTo(2);
+    }
+
     @Property
     void nearerToTheEndNeverCarriesMore(
             @ForAll @DoubleRange(min = 3, max = 100) double fromEnd,
@@ -178,6 +184,28 @@ class JointKindsTest {
     }
 
     @Test
+    void whereItIsDampForMonthsTwoThirdsCount() {
+        EndJoint dry = near(100);
+        EndJoint damp = InDamp.where(0.20, dry);
+        assertThat(InDamp.where(0.19, dry)).isEqualTo(dry);
+        assertThat(working(damp)).isCloseTo(0.67 * working(dry), within(1e-9));
+        assertThat(damp.withAtLeast(9)).isEqualTo(new InDamp(dry.withAtLeast(9)));
+        assertThat(damp.flush(Length.mm(19)).plain()).isEqualTo(dry);
+        assertThat(hold(4, 10, 0, false, wood(0.55))
+                        .where(0.2)
+                        .answer()
+                        .mayCarrySideways()
+                        .newtons())
+                .isCloseTo(
+                        0.67
+                                * hold(4, 10, 0, false, wood(0.55))
+                                        .answer()
+                                        .mayCarrySideways()
+                                        .newtons(),
+                        within(1e-9));
+    }
+
+    @Test
     void withoutALoadTheStrengthIsToldAndNothingIsJudged() {
         EndJointAlone alone = new EndJointAlone("shelf ends", block(3, 19, 38), wood(0.55), wood(0.55));
         Finding finding = alone.findings().get(0);
@@ -188,7 +216,7 @@ class JointKindsTest {
                         "enter 'under' with the name of shelves of this piece, or the 'load' on one end"));
         assertThat(alone.answer().mayCarry().newtons()).isCloseTo(working(block(3, 19, 38)), within(1e-9));
         assertThat(finding.why().sentence())
-                .isEqualTo("Its load was not told; a block with 3 No. 8 wood screw may carry {} for good.");
+                .isEqualTo("Its load was not told; a block with 3 No. 8 wood screws may carry {} for good.");
     }
 
     @Property
