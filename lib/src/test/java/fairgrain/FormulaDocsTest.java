@@ -14,7 +14,8 @@ import org.junit.jupiter.api.Test;
 
 /** Every formula says its units and where it comes from, and says the same to a reader and to a program. */
 class FormulaDocsTest {
-    private static final List<String> FORMULA_PACKAGES = List.of("moisture", "movement", "bending", "fastener", "joint");
+    private static final List<String> FORMULA_PACKAGES =
+            List.of("moisture", "movement", "bending", "fastener", "joint");
     private static final Pattern FORMULA =
             Pattern.compile("/\\*\\*((?:(?!\\*/).)*)\\*/\\s*public static double \\w+\\(([^)]*)\\)", Pattern.DOTALL);
     private static final Pattern DOUBLE_PARAMETER = Pattern.compile("double (\\w+)");

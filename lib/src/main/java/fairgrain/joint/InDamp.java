@@ -33,8 +33,8 @@ public record InDamp(EndJoint dry) implements EndJoint {
                 Stream.concat(
                                 strength.notes().stream(),
                                 Stream.of(
-                                        "The wood may be wetter than 19 % for months: use screws that do not rust, and glue"
-                                                + " that stands damp."))
+                                        "The wood may be wetter than 19 % for months: use screws that do not rust, and"
+                                                + " glue that stands damp."))
                         .toList(),
                 strength.evidence());
     }

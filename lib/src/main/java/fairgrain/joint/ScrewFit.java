@@ -150,8 +150,8 @@ public record ScrewFit(
         ScrewedTogether one = together();
         if (one.missingSideways().isEmpty()) {
             draft.note(
-                    "For information: one such screw may carry {} sideways for good in a dry room; enter its 'sideways' load or"
-                            + " 'pull' to have it judged.",
+                    "For information: one such screw may carry {} sideways for good in a dry room; enter its"
+                            + " 'sideways' load or 'pull' to have it judged.",
                     Force.newtons(one.sideways() * LoadDuration.PERMANENT.factor()));
             draft.evidence(one.evidence());
         }

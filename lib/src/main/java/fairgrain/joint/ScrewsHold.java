@@ -133,7 +133,8 @@ public record ScrewsHold(ScrewFit fit, int number, Force sideways, Force pull, b
                 .missing(missing())
                 .cautions(Caution.DRY_SOUND_WOOD, Caution.ASSUMED_CONTENTS);
         if (damp) {
-            draft.note("The wood may be wetter than 19 % for months: two thirds are counted, and screws must not rust.");
+            draft.note(
+                    "The wood may be wetter than 19 % for months: two thirds are counted, and screws must not rust.");
         }
         fit.together().depthNotes().forEach(note -> draft.note(note));
         if (pull.newtons() > 0) {
