@@ -71,7 +71,7 @@ public record CaseJoints(Box box) implements Part {
                 .findFirst()
                 .flatMap(rail -> of.map(material -> new EndJointHolds(
                         RAIL,
-                        joint,
+                        joint.ofRail(wall.rail().flatMap(Wall.RailSaid::depth)),
                         material.jointed(),
                         box.material().jointed(),
                         rail.heavyEndForce(),

@@ -9,6 +9,7 @@ import fairgrain.form.Form;
 import fairgrain.form.Kinds;
 import fairgrain.hanging.Screw;
 import fairgrain.joint.EndJoint;
+import fairgrain.joint.GluedAlong;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.Limits;
 import java.util.Optional;
@@ -60,9 +61,20 @@ final class CaseForm extends Form<Box> {
                 e.get(material),
                 behind.thickness(),
                 behind.material(),
-                e.get(joined).map(told -> told.of(e.get(thickness), e.get(depth))),
-                e.get(railJoined).map(told -> told.of(e.get(thickness), e.get(depth))),
+                e.get(joined).map(told -> ended(told, e)),
+                e.get(railJoined).map(told -> ended(told, e)),
                 behind.fixed());
+    }
+
+    /** The ends of boards are end grain, of whatever is entered. */
+    private EndJoint ended(EndJointForm.Told told, Entries e) {
+        EndJoint joint = told.of(e.get(thickness), e.get(depth));
+        if (joint instanceof GluedAlong) {
+            throw new IllegalArgumentException(
+                    "'glued along the grain' is for edges whose grain runs the same way, among"
+                            + " 'joints'; what meets a side here is end grain");
+        }
+        return joint;
     }
 
     private record Back(Material material, Length thickness, Optional<BackFixed> fixed) {}

@@ -151,7 +151,8 @@ final class EndJointForm extends Form<EndJointForm.Told> {
                         e.get(screw).orElseThrow().size(),
                         e.get(length).orElseThrow(),
                         side,
-                        e.get(fromEnd));
+                        e.get(fromEnd),
+                        Optional.of(width));
             case ON_BLOCK ->
                 new OnBlock(
                         e.get(number).orElseThrow(),
@@ -160,7 +161,8 @@ final class EndJointForm extends Form<EndJointForm.Told> {
                         e.get(blockOf).orElseThrow().jointed(),
                         e.get(blockThick).orElseThrow(),
                         e.get(blockHigh).orElseThrow(),
-                        side);
+                        side,
+                        width);
             case GLUED_ALONG ->
                 new GluedAlong(e.get(glueLong).orElseThrow(), e.get(glueWide).orElseThrow());
             case HOUSED ->

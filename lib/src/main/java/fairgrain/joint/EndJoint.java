@@ -58,6 +58,15 @@ public sealed interface EndJoint
         return this;
     }
 
+    /**
+     * The same at the end of a hanging rail, which the wall pulls outwards as well.
+     *
+     * @param depth of the rail; empty if it was not said
+     */
+    default EndJoint ofRail(Optional<Length> depth) {
+        return this;
+    }
+
     private static double across(double gravity, double diameter) {
         return Math.min(DowelBearing.wood(gravity, diameter, 0), DowelBearing.wood(gravity, diameter, Math.PI / 2));
     }
@@ -67,10 +76,14 @@ public sealed interface EndJoint
      *
      * @param side thickness of the side under the heads
      * @param fromEnd from the screws to the end of the side that they are pressed toward; empty if far
+     * @param row width of the board, across which they stand in a row; empty if they have room
      */
-    record ThroughSide(int number, ScrewSize screw, Length length, Length side, Optional<Length> fromEnd)
+    record ThroughSide(
+            int number, ScrewSize screw, Length length, Length side, Optional<Length> fromEnd, Optional<Length> row)
             implements EndJoint {
         private static final double NEAR = 10; // diameters, by the code's commentary
+        private static final double APART = 3; // the same, across the grain
+        private static final double FROM_EDGE = 2.5; // the same
 
         public ThroughSide {
             Require.between("number of screws", number, 1, 40, "");
@@ -79,21 +92,31 @@ public sealed interface EndJoint
             fromEnd.ifPresent(FROM_END::check);
         }
 
-        /** Far from the end of the side. */
+        /** Far from the end of the side, with room for all. */
         public ThroughSide(int number, ScrewSize screw, Length length, Length side) {
-            this(number, screw, length, side, Optional.empty());
+            this(number, screw, length, side, Optional.empty(), Optional.empty());
         }
 
         @Override
         public EndJoint withAtLeast(int least) {
-            return new ThroughSide(Math.max(least, number), screw, length, side, fromEnd);
+            return new ThroughSide(Math.max(least, number), screw, length, side, fromEnd, row);
         }
 
         @Override
         public EndJoint flush(Length board) {
             return fromEnd.isPresent()
                     ? this
-                    : new ThroughSide(number, screw, length, side, Optional.of(new Length(board.metres() / 2)));
+                    : new ThroughSide(number, screw, length, side, Optional.of(new Length(board.metres() / 2)), row);
+        }
+
+        @Override
+        public EndJoint ofRail(Optional<Length> depth) {
+            return new ThroughSide(number, screw, length, side, fromEnd, depth);
+        }
+
+        private boolean crowded() {
+            double least = ((number - 1) * APART + 2 * FROM_EDGE) * screw.diameter();
+            return row.isPresent() && least > row.get().metres();
         }
 
         @Override
@@ -103,6 +126,9 @@ public sealed interface EndJoint
             List<Missing> missing = new ArrayList<>(one.missingSideways());
             if (fromEnd.isPresent() && into.shear().isEmpty()) {
                 missing.add(into.shearMissing());
+            }
+            if (crowded()) {
+                missing.add(JointStrength.CROWDED);
             }
             List<String> notes = new ArrayList<>();
             notes.add("A screw in end grain holds no pull along itself: nothing is counted for that.");
@@ -151,6 +177,11 @@ public sealed interface EndJoint
             HOUSING.check(deep);
             BELOW.check(below);
             BOARD.check(width);
+        }
+
+        @Override
+        public EndJoint ofRail(Optional<Length> depth) {
+            return Unproved.DRAWN_OUT;
         }
 
         @Override
@@ -305,6 +336,10 @@ public sealed interface EndJoint
                 "screws up into the end of the side",
                 "what a screw holds that is pulled out of end grain: no code grants it anything",
                 "screw through the side into the end of the board instead, or house the board"),
+        DRAWN_OUT(
+                "a housing or a block alone",
+                "what keeps the wall from pulling the rail out of its housing or off its block",
+                "screw through the sides into the ends of the rail, and enter that"),
         BISCUITS(
                 "biscuits",
                 "what carries the board: biscuits only line it up",

@@ -113,7 +113,9 @@ public record EndJointHolds(String part, EndJoint joint, JointWood board, JointW
         List<Remedy> cures = new ArrayList<>();
         for (int number : IntStream.rangeClosed(2, MOST).toArray()) {
             EndJointHolds more = new EndJointHolds(part, joint.withAtLeast(number), board, side, load, from);
-            if (more.answer().checks().stream().allMatch(Check::holds)
+            List<Check> checks = more.answer().checks();
+            if (!checks.isEmpty()
+                    && checks.stream().allMatch(Check::holds)
                     && !more.joint().equals(joint)) {
                 cures.add(new Remedy(Words.of("Use " + number + " of them at each end."), more));
                 break;

@@ -2,6 +2,7 @@ package fairgrain.joint;
 
 import fairgrain.fastener.Adjustment;
 import fairgrain.quantity.Length;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** The same joint where the wood is damp for months: less of its strength counts. */
@@ -52,5 +53,10 @@ public record InDamp(EndJoint dry) implements EndJoint {
     @Override
     public EndJoint flush(Length boardThickness) {
         return new InDamp(dry.flush(boardThickness));
+    }
+
+    @Override
+    public EndJoint ofRail(Optional<Length> depth) {
+        return new InDamp(dry.ofRail(depth));
     }
 }

@@ -26,6 +26,10 @@ public record JointStrength(
         List<Missing> missing,
         List<String> notes,
         Evidence evidence) {
+    static final Missing CROWDED = new Missing(
+            "what screws hold that stand so near to each other: they split the wood along their row",
+            "use fewer of them, or thinner ones");
+
     public JointStrength {
         Require.between("lower mean strength of " + said, low, 0, 1e6, "SI");
         Require.between("upper mean strength of " + said, high, low, 1e6, "SI");

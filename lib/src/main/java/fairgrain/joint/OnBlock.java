@@ -8,6 +8,7 @@ import fairgrain.finding.Missing;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.Require;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -17,10 +18,14 @@ import java.util.stream.Stream;
  * @param thick of the block, away from the side
  * @param high of the block
  * @param side thickness of the side
+ * @param row length of the block along its grain, front to back as the board
  */
-public record OnBlock(int number, ScrewSize screw, Length length, JointWood of, Length thick, Length high, Length side)
+public record OnBlock(
+        int number, ScrewSize screw, Length length, JointWood of, Length thick, Length high, Length side, Length row)
         implements EndJoint {
     private static final Length LEFT_OVER = Length.mm(2);
+    private static final double APART = 10; // diameters along the grain of the block, by the code's commentary
+    private static final double FROM_END = 5; // the same
     private static final double ROUNDING = 1e-9; // of a limit met exactly
 
     public OnBlock {
@@ -36,7 +41,12 @@ public record OnBlock(int number, ScrewSize screw, Length length, JointWood of, 
 
     @Override
     public EndJoint withAtLeast(int least) {
-        return new OnBlock(Math.max(least, number), screw, length, of, thick, high, side);
+        return new OnBlock(Math.max(least, number), screw, length, of, thick, high, side, row);
+    }
+
+    @Override
+    public EndJoint ofRail(Optional<Length> depth) {
+        return EndJoint.Unproved.DRAWN_OUT;
     }
 
     @Override
@@ -44,7 +54,12 @@ public record OnBlock(int number, ScrewSize screw, Length length, JointWood of, 
         String said = "a block with " + number + " " + screw.name() + (number == 1 ? "" : "s");
         ScrewedTogether one = new ScrewedTogether(screw, length, of, thick, into, false);
         Evidence evidence = one.evidence().and(LoadOnBlock.SOURCE, HeadPullThrough.SOURCE);
-        List<Missing> missing = Stream.concat(one.missingSideways().stream(), one.missingPull().stream())
+        boolean crowded = ((number - 1) * APART + 2 * FROM_END) * screw.diameter() > row.metres() + ROUNDING;
+        List<Missing> missing = Stream.of(
+                        one.missingSideways(),
+                        one.missingPull(),
+                        crowded ? List.of(JointStrength.CROWDED) : List.<Missing>of())
+                .flatMap(List::stream)
                 .distinct()
                 .toList();
         if (!missing.isEmpty()) {

@@ -226,6 +226,14 @@ class JointKindsFormTest {
                         whole("doors", blocks(door("corners", pocket("groove stopped", "yes")))),
                         "pocket screws need either 'screw length' or 'thread in stile'"),
                 Arguments.of(
+                        whole(
+                                "case",
+                                box(
+                                        "joined",
+                                        in("kind", "glued along the grain", "glue line", "4", "glue width", "3/4"))),
+                        "'glued along the grain' is for edges whose grain runs the same way, among 'joints'; what"
+                                + " meets a side here is end grain"),
+                Arguments.of(
                         whole("joints", blocks(ends(in("kind", "on a block", "number", "3")))),
                         "'on a block' needs 'screw', 'screw length', 'block of', 'block thickness', 'block height'"),
                 Arguments.of(

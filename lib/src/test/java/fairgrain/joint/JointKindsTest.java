@@ -52,7 +52,14 @@ class JointKindsTest {
 
     private static OnBlock block(int number, double thickMm, double highMm) {
         return new OnBlock(
-                number, NO_8, Length.mm(thickMm + 22), wood(0.5), Length.mm(thickMm), Length.mm(highMm), SIDE);
+                number,
+                NO_8,
+                Length.mm(thickMm + 22),
+                wood(0.5),
+                Length.mm(thickMm),
+                Length.mm(highMm),
+                SIDE,
+                Length.mm(1000));
     }
 
     private static double working(EndJoint joint) {
@@ -61,7 +68,7 @@ class JointKindsTest {
 
     private static EndJoint.ThroughSide near(double fromEndMm) {
         return new EndJoint.ThroughSide(
-                3, NO_8, Length.inches(2), Length.inches(0.75), Optional.of(Length.mm(fromEndMm)));
+                3, NO_8, Length.inches(2), Length.inches(0.75), Optional.of(Length.mm(fromEndMm)), Optional.empty());
     }
 
     private static ScrewsHold hold(int number, double sideways, double pull, boolean endGrain, JointWood into) {
@@ -124,14 +131,23 @@ class JointKindsTest {
     @Test
     void screwsOfABlockMustNotComeThroughTheSide() {
         assertThatIllegalArgumentException()
-                .isThrownBy(() ->
-                        new OnBlock(2, NO_8, Length.mm(43), wood(0.5), Length.mm(19), Length.mm(38), Length.mm(25)))
+                .isThrownBy(() -> new OnBlock(
+                        2, NO_8, Length.mm(43), wood(0.5), Length.mm(19), Length.mm(38), Length.mm(25), Length.mm(280)))
                 .withMessage("the screws come through the side, or all but: leave 2 mm of it");
     }
 
     @Test
     void screwsOfABlockMayLeaveTwoMillimetresExactly() {
-        assertThat(new OnBlock(2, NO_8, Length.mm(50), wood(0.5), Length.mm(22), Length.mm(45), Length.mm(30)).number())
+        assertThat(new OnBlock(
+                                2,
+                                NO_8,
+                                Length.mm(50),
+                                wood(0.5),
+                                Length.mm(22),
+                                Length.mm(45),
+                                Length.mm(30),
+                                Length.mm(280))
+                        .number())
                 .isEqualTo(2);
     }
 
@@ -159,6 +175,46 @@ class JointKindsTest {
         EndJoint far = new EndJoint.ThroughSide(3, NO_8, Length.inches(2), Length.inches(0.75));
         assertThat(far.flush(Length.mm(19))).isEqualTo(near(9.5));
         assertThat(near(40).flush(Length.mm(19))).isEqualTo(near(40));
+    }
+
+    @Test
+    void screwsThatStandTooNearToEachOtherAreNotJudgedAndNeverACure() {
+        EndJoint three = new EndJoint.ThroughSide(
+                3, NO_8, Length.inches(2), Length.inches(0.75), Optional.empty(), Optional.of(Length.mm(50)));
+        assertThat(three.strength(wood(0.55), wood(0.55)).missing()).isEmpty();
+        assertThat(three.withAtLeast(4).strength(wood(0.55), wood(0.55)).missing())
+                .containsExactly(new Missing(
+                        "what screws hold that stand so near to each other: they split the wood along their row",
+                        "use fewer of them, or thinner ones"));
+        Finding finding = new EndJointHolds("end", three, wood(0.55), wood(0.55), Force.newtons(5000), "it")
+                .findings()
+                .get(0);
+        assertThat(finding.verdict()).isEqualTo(Verdict.FAILS);
+        assertThat(finding.remedies()).isEmpty();
+        OnBlock crowded =
+                new OnBlock(6, NO_8, Length.mm(41), wood(0.5), Length.mm(19), Length.mm(38), SIDE, Length.mm(200));
+        assertThat(crowded.strength(wood(0.55), wood(0.55)).missing()).containsExactly(JointStrength.CROWDED);
+    }
+
+    @Test
+    void aRailIsPulledOutOfAHousingAndOffABlock() {
+        EndJoint housed = new EndJoint.Housed(Length.mm(6), Length.mm(100), Length.mm(280));
+        for (EndJoint joint : new EndJoint[] {housed, block(3, 19, 38), new InDamp(housed)}) {
+            assertThat(joint.ofRail(Optional.of(Length.mm(100)))
+                            .strength(wood(0.55), wood(0.55))
+                            .missing())
+                    .containsExactly(new Missing(
+                            "what keeps the wall from pulling the rail out of its housing or off its block",
+                            "screw through the sides into the ends of the rail, and enter that"));
+        }
+        assertThat(near(40).ofRail(Optional.of(Length.mm(100))))
+                .isEqualTo(new EndJoint.ThroughSide(
+                        3,
+                        NO_8,
+                        Length.inches(2),
+                        Length.inches(0.75),
+                        Optional.of(Length.mm(40)),
+                        Optional.of(Length.mm(100))));
     }
 
     @Test

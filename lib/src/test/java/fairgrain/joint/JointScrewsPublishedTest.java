@@ -50,7 +50,8 @@ class JointScrewsPublishedTest {
                                 WOOD,
                                 Length.inches(0.75),
                                 Length.inches(1.5),
-                                Length.inches(1))
+                                Length.inches(1),
+                                Length.inches(11))
                         .strength(WOOD, WOOD)
                         .working();
             case "pull on the screws of a block as thick as it is high by its load" ->
