@@ -103,7 +103,10 @@ public record Door(
                 filled(),
                 corner,
                 JointWood.of(stile.wood()).weaker(JointWood.of(rail.wood())),
-                design.setting().year().damp().expected() > DAMP)));
+                design.setting().year().damp().expected() > DAMP,
+                sheet.filter(SheetFill::glued)
+                        .map(fill ->
+                                new FrameHolds.Glue(sightHeight(), fill.groove().depth())))));
         hung.ifPresent(hinges -> all.add(hinges.question(this, design)));
         return all;
     }
@@ -241,6 +244,9 @@ public record Door(
     }
 
     private double mass(Glazing fill) {
+        if (fill.weighs().isPresent()) {
+            return fill.weighs().get().kilograms();
+        }
         double behind = 2 * fill.rebate().metres();
         return (rail.length().metres() + behind)
                 * (sightHeight().metres() + behind)

@@ -1,5 +1,6 @@
 package fairgrain.door;
 
+import fairgrain.fastener.BevelledStrip;
 import fairgrain.finding.Answer;
 import fairgrain.finding.Basis;
 import fairgrain.finding.Caution;
@@ -16,12 +17,15 @@ import fairgrain.finding.Words;
 import fairgrain.joint.Corner;
 import fairgrain.joint.JointStrength;
 import fairgrain.joint.JointWood;
+import fairgrain.joint.Share;
 import fairgrain.quantity.Amount;
 import fairgrain.quantity.Dimension;
 import fairgrain.quantity.Length;
+import fairgrain.quantity.Limits;
 import fairgrain.quantity.Require;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Do the corners of a door keep it square on its hinges?
@@ -36,6 +40,7 @@ import java.util.List;
  * @param corner how rails and stiles are joined
  * @param wood the weaker of the two
  * @param damp whether the place is damp for months
+ * @param glue where a sheet that is glued in is held; empty if none is, or if it was not said
  */
 public record FrameHolds(
         String part,
@@ -47,12 +52,30 @@ public record FrameHolds(
         Filled filled,
         Corner corner,
         JointWood wood,
-        boolean damp)
+        boolean damp,
+        Optional<Glue> glue)
         implements Question<FrameHolds.Square> {
     public static final Citation SOURCE = FrameRacking.SOURCE;
     static final Citation HELPED = Citation.of("own", "corners take a fifth beside a glued panel", Basis.JUDGEMENT);
 
+    static final Citation SKIN = Citation.of("own", "no more than 1 MPa of the skin of a sheet", Basis.JUDGEMENT);
+
     private static final double BESIDE_A_PANEL = 0.2;
+    private static final double SKIN_SHEAR = 1e6; // Pa
+    private static final int CHEEKS = 2;
+
+    /**
+     * How a sheet sits in its grooves.
+     *
+     * @param height of the sheet along a stile
+     * @param deep in the groove
+     */
+    public record Glue(Length height, Length deep) {
+        public Glue {
+            new Limits("height of the sheet", 0.02, 3, "m").check(height);
+            new Limits("depth of the groove", 0.001, 0.1, "m").check(deep);
+        }
+    }
 
     /** What stands in the frame. */
     public enum Filled {
@@ -93,6 +116,21 @@ public record FrameHolds(
         }
     }
 
+    /** A door without a glued sheet, or one of which nobody said how it is held. */
+    public FrameHolds(
+            String part,
+            double stile,
+            double filling,
+            double rail,
+            Length between,
+            Length stileWidth,
+            Filled filled,
+            Corner corner,
+            JointWood wood,
+            boolean damp) {
+        this(part, stile, filling, rail, between, stileWidth, filled, corner, wood, damp, Optional.empty());
+    }
+
     /** Nothing is spread: heavy weights and working strengths are cautious by themselves. */
     @Override
     public List<Spread> spreads() {
@@ -108,13 +146,17 @@ public record FrameHolds(
     private Square square() {
         JointStrength strength = corner.strength(wood, damp);
         double own = atCorner(0, 0);
-        List<Check> checks = strength.missing().isEmpty()
-                ? List.of(Check.of(
-                        "moment at a corner from the door's own weight, against what it may carry",
-                        own,
-                        sure(own, strength) ? strength.working() : strength.atBest(),
-                        Dimension.MOMENT))
-                : List.of();
+        List<Check> checks = new ArrayList<>();
+        if (strength.missing().isEmpty()) {
+            checks.add(Check.of(
+                    "moment at a corner from the door's own weight, against what it may carry",
+                    own,
+                    sure(own, strength) ? strength.working() : strength.atBest(),
+                    Dimension.MOMENT));
+        }
+        if (isGlued() && glue.isPresent() && wood.shear().isPresent()) {
+            checks.add(glued(glue.get(), wood.shear().getAsDouble()));
+        }
         return new Square(
                 moment(own),
                 moment(strength.working()),
@@ -123,6 +165,23 @@ public record FrameHolds(
                 moment(inTest(OpenDoorLoad.WOODWORK)),
                 moment(strength.shortTime()),
                 checks);
+    }
+
+    private boolean isGlued() {
+        return filled == Filled.GLUED_SHEET;
+    }
+
+    /** The sheet may have to keep the frame square alone: it gets all of the moment. */
+    private Check glued(Glue in, double shearAlong) {
+        double height = in.height().metres();
+        double shear = FrameRacking.panelShear(racking(0, 0), between.metres(), height);
+        double bond = Math.min(SKIN_SHEAR, BevelledStrip.rollingShearStrength(shearAlong));
+        double left = Share.OF_ALL.value() * Share.FOR_GOOD.value() * Share.BY_HAND.value();
+        return Check.of(
+                "shear along the edge of the glued sheet from the door's own weight, against what its glue may carry",
+                shear * height,
+                CHEEKS * in.deep().metres() * height * bond * left,
+                Dimension.FORCE);
     }
 
     /** Whether it holds by the lower bound or fails even by the upper one; nobody can say between the two. */
@@ -134,10 +193,13 @@ public record FrameHolds(
         return atCorner(test.load().newtons(), test.arm(widest()));
     }
 
+    private double racking(double load, double arm) {
+        return FrameRacking.moment(stile, filling, rail, between.metres(), load, arm, stileWidth.metres());
+    }
+
     private double atCorner(double load, double arm) {
-        double all = FrameRacking.moment(stile, filling, rail, between.metres(), load, arm, stileWidth.metres());
-        double each = FrameRacking.perCorner(all, FrameRacking.CORNERS);
-        return filled == Filled.GLUED_SHEET ? BESIDE_A_PANEL * each : each;
+        double each = FrameRacking.perCorner(racking(load, arm), FrameRacking.CORNERS);
+        return isGlued() ? BESIDE_A_PANEL * each : each;
     }
 
     private double widest() {
@@ -192,7 +254,16 @@ public record FrameHolds(
 
     private List<Missing> missing(Square square, JointStrength strength) {
         List<Missing> all = new ArrayList<>(strength.missing());
-        if (all.isEmpty()
+        boolean judged = all.isEmpty();
+        if (isGlued() && glue.isEmpty()) {
+            all.add(new Missing("how the glued sheet sits in its grooves", "enter the depth of the groove"));
+        }
+        if (isGlued() && wood.shear().isEmpty() && judged) {
+            all.add(new Missing(
+                    "the shear strength of " + wood.name() + " under the glue of the sheet",
+                    "choose a wood whose strength and its basis are in the table"));
+        }
+        if (judged
                 && square.atCorner().si() > strength.working()
                 && square.atCorner().si() <= strength.atBest()) {
             all.add(new Missing(
@@ -205,6 +276,14 @@ public record FrameHolds(
     private Evidence evidence(JointStrength strength) {
         Evidence all = strength.allEvidence()
                 .and(SOURCE, OpenDoorLoad.KITCHEN_CABINETS.source(), OpenDoorLoad.WOODWORK.source());
-        return filled == Filled.GLUED_SHEET ? all.and(HELPED) : all;
+        return isGlued()
+                ? all.and(
+                        HELPED,
+                        SKIN,
+                        BevelledStrip.LIMIT_SOURCE,
+                        Share.OF_ALL.source(),
+                        Share.FOR_GOOD.source(),
+                        Share.BY_HAND.source())
+                : all;
     }
 }

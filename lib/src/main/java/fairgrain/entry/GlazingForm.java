@@ -7,6 +7,7 @@ import fairgrain.form.Entries;
 import fairgrain.form.Field;
 import fairgrain.form.Form;
 import fairgrain.quantity.Length;
+import fairgrain.quantity.Mass;
 import java.util.List;
 import java.util.Optional;
 
@@ -33,6 +34,11 @@ final class GlazingForm extends Form<Glazing> {
     private final Field<Length> cover = length("cover", GlassInRebate.COVER, "how much of each edge must stay hidden")
             .orElse(GlassInRebate.USUAL_COVER);
 
+    private final Field<Optional<Mass>> weighs = mass(
+                    "weighs", Glazing.WEIGHS, "a made-up pane, such as leaded glass, as it was weighed")
+            .example("9 lb")
+            .optional();
+
     GlazingForm() {
         super("glass", "A pane of glass in a rebate behind stops, or in a groove.");
     }
@@ -47,6 +53,6 @@ final class GlazingForm extends Form<Glazing> {
             throw new IllegalArgumentException("clearance and edging must be less than the rebate is deep");
         }
         Pane pane = new Pane(e.get(thickness), e.get(safety), e.get(held), e.get(edging), clear);
-        return new Glazing(pane, e.get(clearance).isEmpty(), e.get(rebate), e.get(cover));
+        return new Glazing(pane, e.get(clearance).isEmpty(), e.get(rebate), e.get(cover), e.get(weighs));
     }
 }

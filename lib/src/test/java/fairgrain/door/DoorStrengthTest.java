@@ -19,6 +19,7 @@ import fairgrain.quantity.Force;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.ShopRule;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -216,6 +217,60 @@ class DoorStrengthTest {
                         .atCorner()
                         .si())
                 .isCloseTo(floats / 5, within(1e-12));
+    }
+
+    private static FrameHolds glued(JointWood wood, Optional<FrameHolds.Glue> glue) {
+        return new FrameHolds(
+                "door",
+                12,
+                25,
+                8,
+                Length.mm(393),
+                Length.mm(57),
+                FrameHolds.Filled.GLUED_SHEET,
+                new Corner.Dowels(2, Length.mm(8), Length.mm(25), Length.mm(30), Length.mm(12)),
+                wood,
+                false,
+                glue);
+    }
+
+    /** By hand: 12.77 N m over 393 mm is 32.5 N along a stile; 2 x 10 mm x 586 mm at 1 MPa x 0.67 x 0.56 x 0.80 is 3518 N. */
+    @Test
+    void theGlueOfASheetIsCheckedAsByHand() {
+        Check glue = glued(CHERRY, Optional.of(new FrameHolds.Glue(Length.mm(586), Length.mm(10))))
+                .answer()
+                .checks()
+                .get(1);
+        assertThat(glue.what())
+                .isEqualTo(
+                        "shear along the edge of the glued sheet from the door's own weight, against what its glue may"
+                                + " carry");
+        assertThat(glue.demand()).isCloseTo(32.5, within(0.05));
+        assertThat(glue.capacity()).isCloseTo(3518, within(1.0));
+    }
+
+    @Test
+    void aGluedSheetOfWhichTooLittleIsKnownIsNotJudged() {
+        Finding unsaid = glued(CHERRY, Optional.empty()).findings().get(0);
+        assertThat(unsaid.verdict()).isEqualTo(Verdict.NOT_JUDGED);
+        assertThat(unsaid.missing())
+                .containsExactly(
+                        new Missing("how the glued sheet sits in its grooves", "enter the depth of the groove"));
+        JointWood unknown = new JointWood(
+                "a wood",
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.of(0.53),
+                OptionalDouble.of(0.50),
+                TOLD);
+        Finding weak = glued(unknown, Optional.of(new FrameHolds.Glue(Length.mm(586), Length.mm(10))))
+                .findings()
+                .get(0);
+        assertThat(weak.verdict()).isEqualTo(Verdict.NOT_JUDGED);
+        assertThat(weak.missing())
+                .containsExactly(new Missing(
+                        "the shear strength of a wood under the glue of the sheet",
+                        "choose a wood whose strength and its basis are in the table"));
     }
 
     @Test

@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.within;
 import fairgrain.clearance.LampInCase;
 import fairgrain.clearance.SheetFit;
 import fairgrain.design.Design;
+import fairgrain.design.Door;
 import fairgrain.design.Review;
 import fairgrain.design.Weighs;
 import fairgrain.door.FrameHolds;
@@ -207,10 +208,33 @@ class JointFormsTest {
         Design glued = design("doors", blocks(frame));
         assertThat(asked(glued, FrameHolds.class).get(0).filled()).isEqualTo(FrameHolds.Filled.GLUED_SHEET);
         assertThat(asked(glued, SheetFit.class)).isEmpty();
+        FrameHolds.Glue glue = asked(glued, FrameHolds.class).get(0).glue().orElseThrow();
+        assertThat(glue.height().metres()).isCloseTo((24 - 2 * 2.25) * 0.0254, within(1e-12));
+        assertThat(glue.deep().metres()).isCloseTo(0.375 * 0.0254, within(1e-12));
         frame[9] = in("of", "birch plywood 6 5 mm along", "thickness", "6 mm");
         Design loose = design("doors", blocks(frame));
         assertThat(asked(loose, FrameHolds.class).get(0).filled()).isEqualTo(FrameHolds.Filled.PANEL);
         assertThat(asked(loose, SheetFit.class)).hasSize(1);
+    }
+
+    @Test
+    void aMadeUpPaneIsWeighedAndAPlainOneReckoned() {
+        double plain = glazed().parts(Door.class).get(0).mass();
+        double leaded = glazed("weighs", "9 lb").parts(Door.class).get(0).mass();
+        double pane = (10 + 0.75) * (24 - 4.5 + 0.75) * 0.125 * Math.pow(0.0254, 3) * 2500;
+        assertThat(leaded - plain).isCloseTo(9 * 0.45359237 - pane, within(1e-9));
+    }
+
+    private static Design glazed(Object... more) {
+        List<Object> glass = new ArrayList<>(List.of("thickness", "1/8", "rebate", "3/8"));
+        glass.addAll(Arrays.asList(more));
+        return design(
+                "doors",
+                blocks(in(
+                        "name", "door",
+                        "stiles", in("wood", "white oak", "width", "2 1/4", "thickness", "7/8", "length", "24"),
+                        "rails", in("wood", "white oak", "width", "2 1/4", "thickness", "7/8", "between stiles", "10"),
+                        "glass", in(glass.toArray()))));
     }
 
     @Test
@@ -229,6 +253,33 @@ class JointFormsTest {
 
     static Stream<Arguments> refusals() {
         return Stream.of(
+                Arguments.of(
+                        whole(
+                                "doors",
+                                blocks(in(
+                                        "name", "door",
+                                        "stiles",
+                                                in(
+                                                        "wood",
+                                                        "white oak",
+                                                        "width",
+                                                        "2",
+                                                        "thickness",
+                                                        "7/8",
+                                                        "length",
+                                                        "24"),
+                                        "rails",
+                                                in(
+                                                        "wood",
+                                                        "white oak",
+                                                        "width",
+                                                        "2",
+                                                        "thickness",
+                                                        "7/8",
+                                                        "between stiles",
+                                                        "10"),
+                                        "glass", in("thickness", "1/8", "rebate", "3/8", "weighs", "300 lb")))),
+                        "door: glass weighs must be from 0.111 to 132 lb, but was '300 lb'"),
                 Arguments.of(
                         whole("doors", blocks(door("corners", in("kind", "tenons", "height", "1 1/2")))),
                         "tenons need 'length', 'thickness'"),
