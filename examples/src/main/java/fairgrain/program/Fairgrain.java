@@ -39,17 +39,23 @@ public final class Fairgrain {
     public static void main(String[] args) {
         PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
-        System.exit(run(args, System.in, out, err));
+        System.exit(run(args, System.in, out, err, isTerminal()));
     }
 
-    static int run(String[] args, InputStream in, PrintStream out, PrintStream err) {
+    /** Whether a person watches standard error: the start script has looked. */
+    private static boolean isTerminal() {
+        return Boolean.getBoolean("fairgrain.terminal");
+    }
+
+    static int run(String[] args, InputStream in, PrintStream out, PrintStream err, boolean terminal) {
         BufferedReader typed = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
         CommandLine line = new CommandLine(new Fairgrain()).addSubcommand(new ReviewCommand(in, out, err));
         for (Topic topic : Topic.values()) {
             boolean wanted = args.length > 0 && (args[0].equals(topic.word()) || WITH_ALL_OPTIONS.contains(args[0]));
             line.addSubcommand(OneQuestion.command(topic, wanted, typed, out, err));
         }
-        line.addSubcommand(new NewCommand(typed, out, err))
+        line.addSubcommand(new BatchCommand(in, out, err, terminal))
+                .addSubcommand(new NewCommand(typed, out, err))
                 .addSubcommand(new WoodsCommand(out, err))
                 .addSubcommand(new SimulateCommand(out, err))
                 .setCaseInsensitiveEnumValuesAllowed(true)

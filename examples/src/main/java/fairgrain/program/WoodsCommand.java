@@ -8,6 +8,8 @@ import fairgrain.material.SpecificGravity;
 import fairgrain.material.Strength;
 import fairgrain.material.Wood;
 import fairgrain.material.Woods;
+import fairgrain.quantity.ShopRule;
+import fairgrain.quantity.UnitSystem;
 import java.io.PrintStream;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -17,13 +19,23 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 @Command(
         name = "woods",
         mixinStandardHelpOptions = true,
         description = "Looks a wood up by any name it goes by, and shows its figures with their sources.",
-        footer = {"", "Example: fairgrain woods black walnut"})
+        footer = {
+            "",
+            "Examples:",
+            "  fairgrain woods black walnut",
+            "  fairgrain woods --by movement 'white oak' cherry 'black walnut'",
+            "  fairgrain woods --by stiffness"
+        })
 final class WoodsCommand implements Callable<Integer> {
     private final PrintStream out;
     private final PrintStream err;
@@ -31,8 +43,22 @@ final class WoodsCommand implements Callable<Integer> {
     @Mixin
     private OwnTables tables = new OwnTables();
 
-    @Parameters(arity = "1..*", paramLabel = "NAME", description = "A common, trade or scientific name.")
+    @Option(
+            names = "--by",
+            paramLabel = "ORDER",
+            description =
+                    "Set woods side by side, by movement, stiffness or weight: those named, each name in quotes if it"
+                            + " has several words; all of them if none is named.")
+    private WoodTable.@Nullable Order by;
+
+    @Mixin
+    private Units units = new Units();
+
+    @Parameters(arity = "0..*", paramLabel = "NAME", description = "A common, trade or scientific name.")
     private List<String> words = new ArrayList<>();
+
+    @Spec
+    private @Nullable CommandSpec spec;
 
     WoodsCommand(PrintStream out, PrintStream err) {
         this.out = out;
@@ -41,13 +67,17 @@ final class WoodsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        String name = String.join(" ", words);
         Woods woods = tables.catalog().woods();
+        if (by != null) {
+            return compare(woods, by);
+        }
+        if (words.isEmpty() && spec != null) {
+            throw new ParameterException(spec.commandLine(), "give the name of a wood, or --by to see them all");
+        }
+        String name = String.join(" ", words);
         List<Wood> found = woods.find(name);
         if (found.isEmpty()) {
-            List<String> near = woods.nearest(name);
-            err.println("No wood is called '" + name + "'."
-                    + (near.isEmpty() ? "" : " Did you mean " + String.join(", ", near) + "?"));
+            refuse(woods, name);
             return Exit.WRONG;
         }
         if (found.size() > 1) {
@@ -58,6 +88,39 @@ final class WoodsCommand implements Callable<Integer> {
         }
         show(found.get(0));
         return Exit.HOLDS;
+    }
+
+    private int compare(Woods woods, WoodTable.Order order) {
+        List<Wood> chosen = new ArrayList<>();
+        boolean wrong = false;
+        for (String name : words) {
+            List<Wood> found = woods.find(name);
+            if (found.isEmpty()) {
+                refuse(woods, name);
+                wrong = true;
+            }
+            chosen.addAll(found);
+        }
+        if (wrong) {
+            return Exit.WRONG;
+        }
+        List<Wood> all =
+                words.isEmpty() ? woods.all() : chosen.stream().distinct().toList();
+        UnitSystem system = units.or(ShopRule.INCHES).system();
+        WoodTable.lines(order.of(all), system).forEach(out::println);
+        out.println();
+        out.println(
+                "Movement is across the grain for each percent of moisture content, in flatsawn and in quartersawn");
+        out.println(
+                "boards. Stiffness is that of small clear pieces, weight that at 12 %. Where each figure comes from:");
+        out.println("fairgrain woods NAME");
+        return Exit.HOLDS;
+    }
+
+    private void refuse(Woods woods, String name) {
+        List<String> near = woods.nearest(name);
+        err.println("No wood is called '" + name + "'."
+                + (near.isEmpty() ? "" : " Did you mean " + String.join(", ", near) + "?"));
     }
 
     private void show(Wood wood) {

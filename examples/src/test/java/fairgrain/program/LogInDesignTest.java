@@ -2,11 +2,7 @@ package fairgrain.program;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -19,25 +15,16 @@ class LogInDesignTest {
     @TempDir
     Path folder;
 
-    private record Ran(int exit, String out, String err) {}
-
     private static Ran review(Path design) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int exit = Fairgrain.run(
-                new String[] {"review", design.toString()},
-                new ByteArrayInputStream(new byte[0]),
-                new PrintStream(out, true, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8));
-        return new Ran(exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        return Ran.of("", "review", design.toString());
     }
 
     @Test
     void theWeekendCabinCupboardHoldsInTheAirThatWasLogged() {
         Ran ran = review(SAMPLE);
-        assertThat(ran.err).isEmpty();
-        assertThat(ran.exit).isEqualTo(Exit.HOLDS);
-        assertThat(ran.out.replaceAll("\\s+", " "))
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.exit()).isEqualTo(Exit.HOLDS);
+        assertThat(ran.out().replaceAll("\\s+", " "))
                 .contains("The room: the hygrometer log weekend-cabin-log.csv, 1 January 2022 to 31 December 2023, 719"
                         + " days;")
                 .contains("43 rows without a reading, left out (lines 8474, 9505, 12208, 13636, 14097 and more);")
@@ -52,11 +39,11 @@ class LogInDesignTest {
     void aLogThatIsNotBesideItsDesignIsRefusedInTheDesign() throws IOException {
         Path design = Files.writeString(folder.resolve("d.yaml"), Files.readString(SAMPLE));
         Ran ran = review(design);
-        assertThat(ran.exit).isEqualTo(Exit.WRONG);
-        assertThat(ran.err.replace(design.toString(), "d.yaml"))
+        assertThat(ran.exit()).isEqualTo(Exit.WRONG);
+        assertThat(ran.err().replace(design.toString(), "d.yaml"))
                 .startsWith(
                         "d.yaml:7:5: place log: the file 'weekend-cabin-log.csv' is not in the folder of the design\n");
-        assertThat(ran.out).isEmpty();
+        assertThat(ran.out()).isEmpty();
     }
 
     @Test
@@ -64,8 +51,8 @@ class LogInDesignTest {
         Path design = Files.writeString(folder.resolve("d.yaml"), Files.readString(SAMPLE));
         Files.write(folder.resolve("weekend-cabin-log.csv"), new byte[] {'P', 'K', 3, 4, 0, 0});
         Ran ran = review(design);
-        assertThat(ran.exit).isEqualTo(Exit.WRONG);
-        assertThat(ran.err.replace(design.toString(), "d.yaml"))
+        assertThat(ran.exit()).isEqualTo(Exit.WRONG);
+        assertThat(ran.err().replace(design.toString(), "d.yaml"))
                 .startsWith(
                         "d.yaml:7:5: place log: weekend-cabin-log.csv:1: a sign that no text has stands here (U+0003):"
                                 + " export the log as CSV text in UTF-8, not as a spreadsheet or an archive\n");

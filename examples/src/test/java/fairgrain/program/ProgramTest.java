@@ -222,6 +222,28 @@ class ProgramTest {
         assertThat(run("", "woods", "wallnut").err()).contains("No wood is called 'wallnut'. Did you mean ");
     }
 
+    @Test
+    void woodsStandSideBySideInTheOrderAskedFor() {
+        Ran ran = run("", "woods", "--by", "movement", "hard maple", "black cherry", "black walnut");
+        assertThat(ran.exit()).isZero();
+        assertThat(ran.out().lines().limit(5)).containsExactly("""
+                              flatsawn   quartersawn    stiffness  weight
+                          in in a foot  in in a foot  million psi  lb/ft3
+            black cherry         0.030         0.015         1.49      35
+            black walnut         0.033         0.023         1.68      38
+            sugar maple          0.042         0.020         1.83      44\
+            """.lines().toArray(String[]::new));
+        assertThat(run("", "woods", "--by", "stiffness", "--units", "mm", "black cherry", "sugar maple")
+                        .out())
+                .containsSubsequence("GPa  kg/m3\n", "\nsugar maple", "\nblack cherry");
+        assertThat(run("", "woods", "--by", "weight", "wallnut", "black cherry").exit())
+                .isEqualTo(Exit.WRONG);
+        String all = run("", "woods", "--by", "stiffness").out();
+        assertThat(all.lines().count()).isGreaterThan(100);
+        assertThat(all).containsPattern("not known +[0-9.]+\n\nMovement|not known +not known\n\nMovement");
+        assertThat(run("", "woods").err()).contains("give the name of a wood");
+    }
+
     @ParameterizedTest
     @CsvSource({
         "lakeside-book-cupboard.yaml",

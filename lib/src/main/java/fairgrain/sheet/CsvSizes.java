@@ -7,6 +7,7 @@ import fairgrain.finding.Size;
 import fairgrain.quantity.ShopRule;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -28,44 +29,51 @@ public final class CsvSizes {
     public static String write(Review review, ShopRule rule) {
         StringBuilder out = new StringBuilder();
         try {
-            FORMAT.printRecord(out, COLUMNS.toArray());
-            for (Finding finding : review.findings()) {
-                if (finding.sizes().isEmpty()) {
-                    row(out, finding, "", "", "", "");
-                }
-                for (Size size : finding.sizes()) {
-                    row(
-                            out,
-                            finding,
-                            size.what(),
-                            rule.text(size.value()),
-                            Double.toString(size.value().si()),
-                            size.value().dimension().name());
-                }
-            }
+            heading(out, List.of());
+            rows(out, List.of(), review, rule);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         return out.toString();
     }
 
-    private static void row(Appendable out, Finding finding, String what, String shop, String si, String dimension)
+    /** The heading, after some columns of whoever writes several reviews into one table. */
+    public static void heading(Appendable out, List<String> before) throws IOException {
+        List<Object> cells = new ArrayList<>(before);
+        cells.addAll(COLUMNS);
+        FORMAT.printRecord(out, cells.toArray());
+    }
+
+    /** The rows of one review, each after the same cells. */
+    public static void rows(Appendable out, List<String> before, Review review, ShopRule rule) throws IOException {
+        for (Finding finding : review.findings()) {
+            if (finding.sizes().isEmpty()) {
+                row(out, before, finding, List.of("", "", "", ""));
+            }
+            for (Size size : finding.sizes()) {
+                String dimension = size.value().dimension().name().toLowerCase(Locale.ROOT);
+                String si = Double.toString(size.value().si());
+                row(out, before, finding, List.of(safe(size.what()), safe(rule.text(size.value())), si, dimension));
+            }
+        }
+    }
+
+    private static void row(Appendable out, List<String> before, Finding finding, List<String> size)
             throws IOException {
-        FORMAT.printRecord(
-                out,
+        List<Object> cells = new ArrayList<>();
+        before.forEach(cell -> cells.add(safe(cell)));
+        cells.addAll(List.of(
                 safe(finding.part()),
                 safe(finding.question()),
-                finding.verdict().word(),
-                safe(what),
-                safe(shop),
-                si,
-                dimension.toLowerCase(Locale.ROOT),
-                safe(finding.missing().stream().map(m -> m.todo()).collect(Collectors.joining("; "))),
-                finding.cautions().stream().sorted().map(Caution::sentence).collect(Collectors.joining(" ")));
+                finding.verdict().word()));
+        cells.addAll(size);
+        cells.add(safe(finding.missing().stream().map(m -> m.todo()).collect(Collectors.joining("; "))));
+        cells.add(finding.cautions().stream().sorted().map(Caution::sentence).collect(Collectors.joining(" ")));
+        FORMAT.printRecord(out, cells.toArray());
     }
 
     /** A text that a spreadsheet would take for a formula gets a quote in front, which spreadsheets hide. */
-    static String safe(String text) {
+    public static String safe(String text) {
         return !text.isEmpty() && FORMULA.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
     }
 }
