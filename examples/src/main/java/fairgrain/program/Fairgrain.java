@@ -58,6 +58,7 @@ public final class Fairgrain {
                 .addSubcommand(new NewCommand(typed, out, err))
                 .addSubcommand(new WoodsCommand(out, err))
                 .addSubcommand(new SimulateCommand(out, err))
+                .addSubcommand(new SchemaCommand(out))
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setOut(writer(out))
                 .setErr(writer(err))
