@@ -29,7 +29,15 @@ import picocli.CommandLine.UnmatchedArgumentException;
         footer = {
             "",
             "Exit codes: 0 all holds (or is close), 1 something fails, 3 something is not judged and nothing fails,",
-            "2 the file or the command line is wrong, 70 a fault of the program."
+            "2 the file or the command line is wrong, 70 a fault of the program.",
+            "",
+            "Examples:",
+            "  fairgrain review examples/designs/lakeside-book-cupboard.yaml",
+            "  fairgrain panel",
+            "  fairgrain new cupboard.yaml",
+            "  fairgrain woods black walnut",
+            "",
+            "Where the variable NO_COLOR is set, help is written without bold type."
         })
 public final class Fairgrain {
     private static final Set<String> WITH_ALL_OPTIONS = Set.of("completion", "manual");
@@ -59,6 +67,8 @@ public final class Fairgrain {
                 .addSubcommand(new WoodsCommand(out, err))
                 .addSubcommand(new SimulateCommand(out, err))
                 .addSubcommand(new SchemaCommand(out))
+                .addSubcommand(new CompletionCommand(out))
+                .addSubcommand(new ManualCommand(out))
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setOut(writer(out))
                 .setErr(writer(err))

@@ -17,6 +17,9 @@ import java.util.Set;
 
 /** The answers to a few questions, short: what to do, why, what was taken for granted. The sheet says more. */
 final class Findings {
+    private static final int COLUMNS = 80;
+    private static final int HANGING = 4; // blanks before a line that goes on
+
     private Findings() {}
 
     static void print(Review review, PrintStream out) {
@@ -30,31 +33,49 @@ final class Findings {
         for (Link link : review.path().links()) {
             if (link.verdict() != Verdict.HOLDS) {
                 out.println();
-                out.println("On the way to the wall, " + link.stage().words() + ", " + link.part() + ": "
-                        + link.verdict().word());
+                line(
+                        "On the way to the wall, " + link.stage().words() + ", " + link.part() + ": "
+                                + link.verdict().word(),
+                        out);
                 missing(link.missing(), out);
             }
         }
         out.println();
-        design.taken().stream().map(Taken::text).forEach(taken -> out.println("Taken: " + taken));
-        cautions.forEach(caution -> out.println("CAUTION " + caution.sentence()));
+        design.taken().stream().map(Taken::text).forEach(taken -> line("Taken: " + taken, out));
+        cautions.forEach(caution -> line("CAUTION " + caution.sentence(), out));
     }
 
     private static void print(Finding finding, ShopRule rule, PrintStream out) {
         out.println();
-        out.println(finding.part() + ", " + finding.question() + ": "
-                + finding.verdict().word());
+        line(
+                finding.part() + ", " + finding.question() + ": "
+                        + finding.verdict().word(),
+                out);
         for (Size size : finding.sizes()) {
-            out.println("  " + size.what() + ": " + rule.text(size.value()));
+            line("  " + size.what() + ": " + rule.text(size.value()), out);
         }
-        out.println("  " + finding.why().in(rule));
-        finding.notes().forEach(note -> out.println("  " + note.in(rule)));
+        line("  " + finding.why().in(rule), out);
+        finding.notes().forEach(note -> line("  " + note.in(rule), out));
         finding.remedies()
-                .forEach(remedy -> out.println("  To mend it: " + remedy.words().in(rule)));
+                .forEach(remedy -> line("  To mend it: " + remedy.words().in(rule), out));
         missing(finding.missing(), out);
     }
 
     private static void missing(List<Missing> missing, PrintStream out) {
-        missing.forEach(each -> out.println("  Not known: " + each.what() + "; " + each.todo()));
+        missing.forEach(each -> line("  Not known: " + each.what() + "; " + each.todo(), out));
+    }
+
+    /** One line, or several where it is too long for a terminal. */
+    private static void line(String text, PrintStream out) {
+        String rest = text;
+        while (rest.length() > COLUMNS) {
+            int blank = rest.lastIndexOf(' ', COLUMNS);
+            if (blank <= HANGING) {
+                break;
+            }
+            out.println(rest.substring(0, blank));
+            rest = " ".repeat(HANGING) + rest.substring(blank + 1);
+        }
+        out.println(rest);
     }
 }

@@ -109,11 +109,11 @@ final class WoodsCommand implements Callable<Integer> {
         UnitSystem system = units.or(ShopRule.INCHES).system();
         WoodTable.lines(order.of(all), system).forEach(out::println);
         out.println();
-        out.println(
-                "Movement is across the grain for each percent of moisture content, in flatsawn and in quartersawn");
-        out.println(
-                "boards. Stiffness is that of small clear pieces, weight that at 12 %. Where each figure comes from:");
-        out.println("fairgrain woods NAME");
+        out.println("""
+            Movement is across the grain for each percent of moisture content, in flatsawn
+            and in quartersawn boards. Stiffness is that of small clear pieces, weight that
+            at 12 %. Where each figure comes from: fairgrain woods NAME\
+            """);
         return Exit.HOLDS;
     }
 

@@ -89,7 +89,7 @@ class OneQuestionTest {
         assertThat(ran.out())
                 .contains("do these screws hold in these studs: holds")
                 .contains("On the way to the wall, sides to top and bottom, case: not judged")
-                .contains("enter 'joined' with the case")
+                .contains("Not known: how top and bottom are joined to the sides; enter 'joined' with the\n    case")
                 .contains("CAUTION Fix to studs");
     }
 
