@@ -235,7 +235,7 @@ class ProgramTest {
             """.lines().toArray(String[]::new));
         assertThat(run("", "woods", "--by", "stiffness", "--units", "mm", "black cherry", "sugar maple")
                         .out())
-                .containsSubsequence("GPa   kg/m3\n", "\nsugar maple", "\nblack cherry");
+                .containsSubsequence("GPa   kg/m3", "\nsugar maple", "\nblack cherry");
         assertThat(run("", "woods", "--by", "weight", "wallnut", "black cherry").exit())
                 .isEqualTo(Exit.WRONG);
         String all = run("", "woods", "--by", "stiffness").out();
