@@ -10,7 +10,10 @@ import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ParameterException;
@@ -40,7 +43,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
             "Where the variable NO_COLOR is set, help is written without bold type."
         })
 public final class Fairgrain {
-    private static final Set<String> WITH_ALL_OPTIONS = Set.of("completion", "manual");
+    /** Commands that write about all the others. */
+    private static final Set<String> WITH_ALL = Set.of("completion", "manual");
 
     private Fairgrain() {}
 
@@ -56,11 +60,13 @@ public final class Fairgrain {
     }
 
     static int run(String[] args, InputStream in, PrintStream out, PrintStream err, boolean terminal) {
-        BufferedReader typed = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
-        CommandLine line = new CommandLine(new Fairgrain()).addSubcommand(new ReviewCommand(in, out, err));
-        for (Topic topic : Topic.values()) {
-            boolean wanted = args.length > 0 && (args[0].equals(topic.word()) || WITH_ALL_OPTIONS.contains(args[0]));
-            line.addSubcommand(OneQuestion.command(topic, wanted, typed, out, err));
+        CommandLine line = new CommandLine(new Fairgrain());
+        Map<String, Supplier<CommandLine>> commands = commands(args, in, out, err, terminal);
+        Supplier<CommandLine> only = args.length > 0 && !WITH_ALL.contains(args[0]) ? commands.get(args[0]) : null;
+        if (only != null) {
+            line.addSubcommand(only.get()); // to lay out the others would take longer than to reckon
+        } else {
+            commands.values().forEach(command -> line.addSubcommand(command.get()));
         }
         line.addSubcommand(new BatchCommand(in, out, err, terminal))
                 .addSubcommand(new NewCommand(typed, out, err))
@@ -70,6 +76,7 @@ public final class Fairgrain {
                 .addSubcommand(new CompletionCommand(out))
                 .addSubcommand(new ManualCommand(out))
                 .setCaseInsensitiveEnumValuesAllowed(true)
+        line.setCaseInsensitiveEnumValuesAllowed(true)
                 .setOut(writer(out))
                 .setErr(writer(err))
                 .setParameterExceptionHandler((wrong, given) -> refused(wrong, err))
@@ -91,6 +98,25 @@ public final class Fairgrain {
             return Exit.WRONG;
         }
         return line.execute(args);
+    }
+
+    private static Map<String, Supplier<CommandLine>> commands(
+            String[] args, InputStream in, PrintStream out, PrintStream err, boolean terminal) {
+        BufferedReader typed = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
+        boolean all = args.length > 0 && WITH_ALL.contains(args[0]);
+        Map<String, Supplier<CommandLine>> commands = new LinkedHashMap<>();
+        commands.put("review", () -> new CommandLine(new ReviewCommand(in, out, err)));
+        for (Topic topic : Topic.values()) {
+            boolean options = all || (args.length > 0 && args[0].equals(topic.word()));
+            commands.put(topic.word(), () -> OneQuestion.command(topic, options, typed, out, err));
+        }
+        commands.put("batch", () -> new CommandLine(new BatchCommand(in, out, err, terminal)));
+        commands.put("new", () -> new CommandLine(new NewCommand(typed, out, err)));
+        commands.put("woods", () -> new CommandLine(new WoodsCommand(out, err)));
+        commands.put("schema", () -> new CommandLine(new SchemaCommand(out)));
+        commands.put("completion", () -> new CommandLine(new CompletionCommand(out)));
+        commands.put("manual", () -> new CommandLine(new ManualCommand(out)));
+        return commands;
     }
 
     private static int refused(ParameterException wrong, PrintStream err) {
