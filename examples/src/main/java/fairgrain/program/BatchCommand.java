@@ -146,18 +146,25 @@ final class BatchCommand implements Callable<Integer> {
             if (list != null) {
                 CSVFormat.RFC4180.printRecord(refused, "line", "reason", "row");
             }
-            work(batch, lines, progress, row -> {
-                rows++;
-                to.write(row.csv());
-                if (row.wrong().isEmpty()) {
-                    worst = worst.worse(row.verdict());
-                } else {
-                    badRows++;
-                    tell(row, list == null ? file : "", refused);
+            work(batch, lines, progress, new Taker() {
+                @Override
+                public void take(Batch.Row row) throws IOException {
+                    rows++;
+                    to.write(row.csv());
+                    if (row.wrong().isEmpty()) {
+                        worst = worst.worse(row.verdict());
+                    } else {
+                        badRows++;
+                        tell(row, list == null ? file : "", refused);
+                    }
+                }
+
+                @Override
+                public void flush() throws IOException {
+                    to.flush();
+                    refused.flush();
                 }
             });
-            to.flush();
-            refused.flush();
         } finally {
             progress.end();
         }
@@ -211,9 +218,11 @@ final class BatchCommand implements Callable<Integer> {
         }
     }
 
-    /** Takes one row after the other, in their order. */
+    /** Takes one row after the other, in their order, and lets go of them now and then: what was reckoned is not lost. */
     private interface Taker {
         void take(Batch.Row row) throws IOException;
+
+        void flush() throws IOException;
     }
 
     /** As many threads as there are processors work chunks of rows out; few chunks are held at a time. */
@@ -234,6 +243,7 @@ final class BatchCommand implements Callable<Integer> {
                     for (Batch.Row row : ahead.remove().get()) {
                         taker.take(row);
                     }
+                    taker.flush();
                     progress.show(lines.bytes(), rows + " rows, " + badRows + " bad");
                 }
             }

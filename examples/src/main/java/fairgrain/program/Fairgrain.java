@@ -68,14 +68,6 @@ public final class Fairgrain {
         } else {
             commands.values().forEach(command -> line.addSubcommand(command.get()));
         }
-        line.addSubcommand(new BatchCommand(in, out, err, terminal))
-                .addSubcommand(new NewCommand(typed, out, err))
-                .addSubcommand(new WoodsCommand(out, err))
-                .addSubcommand(new SimulateCommand(out, err))
-                .addSubcommand(new SchemaCommand(out))
-                .addSubcommand(new CompletionCommand(out))
-                .addSubcommand(new ManualCommand(out))
-                .setCaseInsensitiveEnumValuesAllowed(true)
         line.setCaseInsensitiveEnumValuesAllowed(true)
                 .setOut(writer(out))
                 .setErr(writer(err))
@@ -113,6 +105,7 @@ public final class Fairgrain {
         commands.put("batch", () -> new CommandLine(new BatchCommand(in, out, err, terminal)));
         commands.put("new", () -> new CommandLine(new NewCommand(typed, out, err)));
         commands.put("woods", () -> new CommandLine(new WoodsCommand(out, err)));
+        commands.put("simulate", () -> new CommandLine(new SimulateCommand(out, err)));
         commands.put("schema", () -> new CommandLine(new SchemaCommand(out)));
         commands.put("completion", () -> new CommandLine(new CompletionCommand(out)));
         commands.put("manual", () -> new CommandLine(new ManualCommand(out)));

@@ -18,7 +18,18 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Help, the manual page and completion: all of them from the same declarations. */
 class HelpTest {
     private static final List<String> COMMANDS = List.of(
-            "review", "panel", "shelf", "joint", "hang", "batch", "new", "woods", "schema", "completion", "manual");
+            "review",
+            "panel",
+            "shelf",
+            "joint",
+            "hang",
+            "batch",
+            "new",
+            "woods",
+            "simulate",
+            "schema",
+            "completion",
+            "manual");
 
     @TempDir
     Path folder;

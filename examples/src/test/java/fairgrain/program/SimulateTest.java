@@ -24,7 +24,8 @@ class SimulateTest {
                 args,
                 new ByteArrayInputStream(new byte[0]),
                 new PrintStream(out, true, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8));
+                new PrintStream(err, true, StandardCharsets.UTF_8),
+                false);
         assertThat(code).as(err.toString(StandardCharsets.UTF_8)).isEqualTo(expected);
         return out.toString(StandardCharsets.UTF_8);
     }
