@@ -35,9 +35,10 @@ public final class SlabSimulation {
     private static final double FIRST_STAGE = 1 - Math.sqrt(2) / 2;
 
     /** After a sudden change, the first step is this part of the longest. */
-    private static final double FIRST_STEP = 1.0 / 64;
+    private static final double FIRST_STEP = 1.0 / 32;
 
     private final Slab slab;
+    private final KeptDiffusivity diffusivity;
     private final double longestStep;
     private final double cell;
 
@@ -73,6 +74,7 @@ public final class SlabSimulation {
      */
     public SlabSimulation(Slab slab, double moisture, int cells, double longestStep) {
         this.slab = slab;
+        this.diffusivity = new KeptDiffusivity(slab.diffusivity());
         this.longestStep = Require.between("longest step", longestStep, 1, 1e8, "s");
         int n = (int) Require.between("number of cells", cells, 3, 10_000, "(layers)");
         this.cell = slab.thickness() / n;
@@ -83,6 +85,7 @@ public final class SlabSimulation {
         this.conductance = new double[n + 1];
         this.frontAir = moisture;
         this.backAir = moisture;
+        conduct();
     }
 
     /**
@@ -213,7 +216,6 @@ public final class SlabSimulation {
         double backThen = backAir + FIRST_STAGE * (backEnd - backAir);
 
         System.arraycopy(moisture, 0, known, 0, moisture.length);
-        conduct();
         solve(duration, frontThen, backThen);
         double front = (1 - FIRST_STAGE) * frontFlux(frontThen);
         double back = (1 - FIRST_STAGE) * backFlux(backThen);
@@ -232,7 +234,10 @@ public final class SlabSimulation {
         backAir = backEnd;
     }
 
-    /** The moisture that its own rate of change leads to. Twice, so that D(M) is that of the answer to second order. */
+    /**
+     * The moisture that its own rate of change leads to. Twice, first with D(M) as it was last, so that D(M) is that of the answer to
+     * second order.
+     */
     private void solve(double duration, double front, double back) {
         sweep(FIRST_STAGE * duration / cell, front, back);
         conduct();
@@ -242,17 +247,18 @@ public final class SlabSimulation {
     /** moisture = known + weight × net inflow: a symmetric set of three diagonals, solved by elimination. */
     private void sweep(double weight, double front, double back) {
         int n = moisture.length;
-        double before = 0;
+        double before = front; // the air stands where a cell before the first would
         double beforePivot = 0;
+        double toward = weight * conductance[0];
         for (int i = 0; i < n; i++) {
-            double toward = weight * conductance[i];
             double away = weight * conductance[i + 1];
-            double right = known[i] + (i == 0 ? toward * front : toward * before) + (i == n - 1 ? away * back : 0);
-            double inverse = 1 / (1 + toward + away - (i == 0 ? 0 : toward * beforePivot));
+            double right = known[i] + toward * before + (i == n - 1 ? away * back : 0);
+            double inverse = 1 / (1 + toward * (1 - beforePivot) + away);
             before = right * inverse;
             beforePivot = away * inverse;
             moisture[i] = before;
             pivot[i] = beforePivot;
+            toward = away;
         }
         for (int i = n - 2; i >= 0; i--) {
             moisture[i] += pivot[i] * moisture[i + 1];
@@ -261,16 +267,17 @@ public final class SlabSimulation {
 
     private void conduct() {
         int n = moisture.length;
+        double perCell = 1 / cell;
         conductance[0] = faceConductance(slab.front(), moisture[0]);
         for (int i = 1; i < n; i++) {
-            conductance[i] = diffusivity((moisture[i - 1] + moisture[i]) / 2) / cell;
+            conductance[i] = diffusivity.at((moisture[i - 1] + moisture[i]) / 2) * perCell;
         }
         conductance[n] = faceConductance(slab.back(), moisture[n - 1]);
     }
 
     /** Half a cell and the surface, one after the other. */
     private double faceConductance(double surface, double moisture) {
-        return 1 / (1 / surface + cell / (2 * diffusivity(moisture)));
+        return 1 / (1 / surface + cell / (2 * diffusivity.at(moisture)));
     }
 
     private double frontFlux(double air) {
@@ -283,11 +290,7 @@ public final class SlabSimulation {
 
     private double face(double next, double air, double surface) {
         double inflow = faceConductance(surface, next) * (air - next);
-        return next + inflow * cell / (2 * diffusivity(next));
-    }
-
-    private double diffusivity(double moisture) {
-        return Require.positive("diffusivity", slab.diffusivity().at(moisture), "m^2/s");
+        return next + inflow * cell / (2 * diffusivity.at(next));
     }
 
     private static double moisture(String name, double moisture) {

@@ -12,6 +12,7 @@ import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SlabSimulationTest {
     private static final double DAY = 86400;
@@ -280,9 +281,23 @@ class SlabSimulationTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> board.ramp(0.13, 0.13, -1))
                 .withMessage("duration must be from 0 to 1.0E10 s, but was -1");
-        var bad = new SlabSimulation(new Slab(0.020, m -> Double.NaN, 5e-8, 5e-8), 0.08);
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> bad.hold(0.13, 0.13, DAY))
+                .isThrownBy(() -> new SlabSimulation(new Slab(0.020, m -> Double.NaN, 5e-8, 5e-8), 0.08))
                 .withMessage("diffusivity must be above 0 m^2/s, but was NaN");
+        var bad = new SlabSimulation(new Slab(0.020, m -> m > 0.1 ? -1 : D, 5e-8, 5e-8), 0.08);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> bad.hold(0.2, 0.2, DAY))
+                .withMessage("diffusivity must be above 0 m^2/s, but was -1");
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.3, 0.5, 0.9})
+    void aKeptDiffusivityIsThatOfItsFormula(double gravity) {
+        Diffusivity exact = TransverseDiffusion.byMoisture(gravity, 293.15);
+        KeptDiffusivity kept = new KeptDiffusivity(exact);
+        for (double moisture = 0; moisture < 0.32; moisture += 0.000_37) {
+            double d = exact.at(moisture);
+            assertThat(kept.at(moisture)).isCloseTo(d, within(1e-5 * d));
+        }
     }
 }

@@ -3,11 +3,17 @@ package fairgrain.bench;
 import fairgrain.hygrometer.HygrometerLog;
 import fairgrain.hygrometer.LogLayout;
 import fairgrain.hygrometer.LogReader;
+import fairgrain.hygrometer.LoggedDay;
 import fairgrain.hygrometer.Separator;
 import fairgrain.hygrometer.TemperatureScale;
 import fairgrain.hygrometer.TimeForm;
+import fairgrain.moisture.Slab;
+import fairgrain.moisture.SlabSimulation;
+import fairgrain.moisture.SurfaceCoefficient;
+import fairgrain.moisture.TransverseDiffusion;
 import java.io.StringReader;
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -29,6 +35,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 5, time = 1)
 public class LogBenchmark {
     private static final int ROWS = 2 * 365 * 144;
+    private static final double DAY = 86_400; // s
 
     private final String csv = csv();
     private final LogLayout layout =
@@ -55,5 +62,20 @@ public class LogBenchmark {
     @OperationsPerInvocation(ROWS)
     public HygrometerLog rows() {
         return LogReader.read(new StringReader(csv), "log.csv", layout);
+    }
+
+    /** The same, and each day's air led through a board of 20 mm. */
+    @Benchmark
+    @OperationsPerInvocation(ROWS)
+    public double rowsAndABoard() {
+        List<LoggedDay> days =
+                LogReader.read(new StringReader(csv), "log.csv", layout).coveredDays();
+        Slab board = new Slab(
+                0.02, TransverseDiffusion.byMoisture(0.6, 293.15), SurfaceCoefficient.BARE, SurfaceCoefficient.BARE);
+        SlabSimulation run = new SlabSimulation(board, days.get(0).moisture());
+        for (LoggedDay day : days) {
+            run.ramp(day.moisture(), day.moisture(), DAY);
+        }
+        return run.mean();
     }
 }
