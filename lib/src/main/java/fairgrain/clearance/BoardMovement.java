@@ -119,7 +119,7 @@ public record BoardMovement(
                     new MoistureContent(in.year().dry().expected()),
                     new MoistureContent(in.year().damp().expected()));
         }
-        CurveWords.say(draft, board, width.metres(), in);
+        draft.note(CurveWords.of(board, width, in));
         return List.of(draft.done());
     }
 

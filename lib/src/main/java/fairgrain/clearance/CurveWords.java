@@ -1,30 +1,53 @@
 package fairgrain.clearance;
 
-import fairgrain.finding.Finding;
+import fairgrain.finding.Words;
 import fairgrain.part.Board;
+import fairgrain.part.RingAngle;
 import fairgrain.part.Setting;
+import fairgrain.part.WhichCurve;
 import fairgrain.quantity.Length;
 
-/** Which shrinkage curve a plan stands on, and what the other would give. */
+/** Which shrinkage curve a plan of this package stands on: that of a board, of its thickness, or of boards glued side by side. */
 final class CurveWords {
+    private static final double ACROSS = 90; // degrees
+
     private CurveWords() {}
 
-    static void say(Finding.Draft draft, Board board, double width, Setting in) {
-        double dry = in.year().dry().expected();
-        double damp = in.year().damp().expected();
-        Length straight = new Length(width * (board.straightRatio(dry, damp) - 1));
-        if (!board.shrinkage().isBent()) {
-            draft.note(
-                    "From end to end of the year that is {}, by the straight line from its printed shrinkage: no"
-                            + " steeper figure for the range of use is published for this wood.",
-                    straight);
-            return;
+    static Words of(Board board, Length width, Setting in) {
+        return of("From end to end of the year that is {}", board, width, in);
+    }
+
+    /**
+     * The same of a part that has to be named.
+     *
+     * @param lead says what moves; {@code {}} in it stands for how much
+     */
+    static Words of(String lead, Board board, Length width, Setting in) {
+        if (board.shrinkage().evidence().sources().contains(GluedUp.SOURCE)) {
+            double dry = in.year().dry().expected();
+            double damp = in.year().damp().expected();
+            return Words.of(
+                    lead + ", each board of it counted by whichever moves it more: the straight line from its whole"
+                            + " shrinkage, or what is published for the range of use.",
+                    width.times(board.widthRatio(dry, damp, 0, 1) - 1));
         }
-        Length bent = new Length(width * (board.bentRatio(dry, damp) - 1));
-        draft.note(
-                "From end to end of the year that is {}, by the shrinkage that is published for the range of use; the"
-                        + " straight line from its whole shrinkage would give {}. The larger is planned with.",
-                bent,
-                straight);
+        return WhichCurve.says(lead, board, width.metres(), in);
+    }
+
+    /** Of what lies beside a gap. */
+    static Words of(MovingWood moving, Setting in) {
+        Board board = moving.board();
+        Board lies = moving.way() == MovingWood.Way.WIDTH ? board : turned(board);
+        return of(lies, moving.each().times(moving.pieces()), in);
+    }
+
+    /** Its thickness lies a right angle from its width. */
+    private static Board turned(Board board) {
+        RingAngle rings = board.rings();
+        return new Board(
+                board.wood(),
+                board.shrinkage(),
+                new RingAngle(ACROSS - rings.degrees(), rings.sd(), rings.word()),
+                board.thickness());
     }
 }

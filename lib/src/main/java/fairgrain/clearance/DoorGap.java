@@ -10,6 +10,7 @@ import fairgrain.finding.Spread;
 import fairgrain.part.Setting;
 import fairgrain.quantity.Length;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -108,6 +109,14 @@ public record DoorGap(
     /** The size of one door that day: as it hangs, or as it is to be made. */
     public Length size() {
         return hungGap != null && made != null ? made : plan().fitted().size(set().today());
+    }
+
+    /** How wide one door is, month by month; empty where the months of the room or the moisture on the day are not known. */
+    public Optional<SizeByMonth> widthByMonth() {
+        double day = in.day().estimate().expected();
+        DoorFrame frame = door.frame();
+        MovingWood stiles = MovingWood.wide("stiles", frame.stile(), 2, frame.stileWidth());
+        return SizeByMonth.of(in, moisture -> size().plus(new Length(stiles.swelling(day, moisture, 0, 1))));
     }
 
     @Override

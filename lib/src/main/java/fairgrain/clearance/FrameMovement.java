@@ -171,6 +171,8 @@ public record FrameMovement(
                 grooveDepth,
                 expected.depthAtDry(),
                 expected.depthAtDamp());
+        draft.note(CurveWords.of(
+                "From end to end of the year a rail moves {} in its width", frame.rail(), frame.railWidth(), in));
         FrameMovement shorter = planned();
         if (!planned.holds() && !shorter.equals(this)) {
             draft.remedies(List.of(new Remedy(

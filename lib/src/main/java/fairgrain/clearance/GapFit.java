@@ -63,7 +63,7 @@ public record GapFit(
             this.word = word;
         }
 
-        String word() {
+        public String word() {
             return word;
         }
 

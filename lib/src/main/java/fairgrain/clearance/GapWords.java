@@ -124,14 +124,8 @@ final class GapWords {
 
     private void expectedGaps(Finding.Draft draft) {
         Setting in = fit.in();
-        MovingWood moving = fit.moving();
-        if (moving.way() == MovingWood.Way.WIDTH) {
-            CurveWords.say(
-                    draft, moving.board(), moving.pieces() * moving.each().metres(), in);
-        }
-        fit.byMonth()
-                .ifPresent(months ->
-                        months.say(draft, "The " + fit.kind().word() + " " + fit.where() + " is expected to be"));
+        draft.note(CurveWords.of(fit.moving(), in));
+        fit.byMonth().ifPresent(months -> months.cite(draft));
         MoistureContent dry = new MoistureContent(in.year().dry().expected());
         MoistureContent damp = new MoistureContent(in.year().damp().expected());
         if (in.day().known()) {

@@ -47,6 +47,11 @@ final class GlassWords {
                     "whether it is safety glass",
                     "order it toughened or laminated, look for the mark on it, and enter 'safety'");
         }
+        draft.note(CurveWords.of(
+                "From end to end of the year a rail moves {} in its width",
+                glass.frame().rail(),
+                glass.frame().railWidth(),
+                glass.in()));
         if (pane.edging().metres() > 0) {
             draft.note("The sizes are of the glass alone: {} of edging on each side is taken off.", pane.edging());
         }

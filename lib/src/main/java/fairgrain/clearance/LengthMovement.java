@@ -122,6 +122,9 @@ public record LengthMovement(
             draft.note(
                     "Most boards do about half of that: expected between {} and {} longer.", least, expected.growing());
         }
+        if (figure.runsAnyWay()) {
+            draft.note(CurveWords.of(board, length, in));
+        }
         if (room == null) {
             draft.missing(
                     "how much room it has along its grain",

@@ -83,7 +83,7 @@ final class PanelCures {
         return fit.panel(
                 tongue == null
                         ? panel.board(new Board(board.wood(), board.shrinkage(), board.rings(), thickness))
-                        : new Panel(board, new Tongue(thickness, tongue.length()), panel.pinned()));
+                        : panel.tongue(new Tongue(thickness, tongue.length())));
     }
 
     private static List<Remedy> longerTongue(PanelFit fit) {
@@ -93,7 +93,7 @@ final class PanelCures {
         }
         Panel panel = fit.panel();
         Length length = fit.in().rule().up(fit.opening().groove().depth().plus(PanelWords.SHOULDER_CLEAR));
-        PanelFit then = fit.panel(new Panel(panel.board(), new Tongue(tongue.thickness(), length), panel.pinned()));
+        PanelFit then = fit.panel(panel.tongue(new Tongue(tongue.thickness(), length)));
         return length.compareTo(tongue.length()) > 0 && then.holds()
                 ? List.of(new Remedy(Words.of("Cut the tongue {} long, from its edge to the shoulder.", length), then))
                 : List.of();

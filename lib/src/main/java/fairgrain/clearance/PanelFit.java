@@ -15,6 +15,7 @@ import fairgrain.part.Board;
 import fairgrain.part.Opening;
 import fairgrain.part.Panel;
 import fairgrain.part.Setting;
+import fairgrain.part.Spacer;
 import fairgrain.part.Tongue;
 import fairgrain.quantity.Dimension;
 import fairgrain.quantity.Length;
@@ -58,6 +59,9 @@ public record PanelFit(String part, Panel panel, Opening opening, Length wanted,
         Board.WIDTH.check(width);
         if (wanted.compareTo(opening.groove().depth()) >= 0) {
             throw new IllegalArgumentException("the hold wanted in the groove must be less than the groove is deep");
+        }
+        if (squeezed(panel).compareTo(opening.groove().depth()) >= 0) {
+            throw new IllegalArgumentException("a squeezed spacer must be thinner than the groove is deep");
         }
     }
 
@@ -150,8 +154,9 @@ public record PanelFit(String part, Panel panel, Opening opening, Length wanted,
         double atDry = cut * panel.board().widthRatio(day, year.dry(draw), rings, factor);
         double atDamp = cut * panel.board().widthRatio(day, year.damp(draw), rings, factor);
         double room = opening.across().metres() + 2 * depth;
+        double middle = (atDry - opening.across().metres()) / 2; // what lies in each groove if it stays in the middle
         double hold = panel.pinned()
-                ? (atDry - opening.across().metres()) / 2
+                ? middle - slack(depth - middle)
                 : atDry - opening.across().metres() - depth;
         double deepest = panel.pinned() ? (atDamp - opening.across().metres()) / 2 : depth;
         return new Fit(
@@ -160,7 +165,11 @@ public record PanelFit(String part, Panel panel, Opening opening, Length wanted,
                 new Length(atDamp),
                 new Length(room),
                 new Length(hold),
-                Check.of("swelling still to come, against the gap left", atDamp - cut, room - cut, Dimension.LENGTH),
+                Check.of(
+                        "swelling still to come, against the gap left",
+                        atDamp - cut,
+                        room - 2 * squeezed(panel).metres() - cut,
+                        Dimension.LENGTH),
                 Check.of("hold wanted at the dry end, against what stays in", wanted.metres(), hold, Dimension.LENGTH),
                 Optional.ofNullable(panel.tongue())
                         .map(t -> Check.of(
@@ -173,6 +182,23 @@ public record PanelFit(String part, Panel panel, Opening opening, Length wanted,
                         t.metres() * (panel.board().thicknessRatio(day, year.damp(draw), rings, factor) - 1),
                         opening.groove().width().minus(t).metres(),
                         Dimension.LENGTH)));
+    }
+
+    /** How far it slides off the middle where its spacers have come loose [m]. */
+    private double slack(double gap) {
+        Spacer spacer = panel.spacer();
+        return spacer == null ? 0 : Math.max(0, gap - spacer.thickness().metres());
+    }
+
+    private static Length squeezed(Panel panel) {
+        Spacer spacer = panel.spacer();
+        return spacer == null ? Length.ZERO : spacer.squeezed();
+    }
+
+    /** The width at which it would press on the floors of its grooves, or on spacers squeezed flat. */
+    Length tight() {
+        return opening.across()
+                .plus(opening.groove().depth().minus(squeezed(panel)).times(2));
     }
 
     /** How thick it is where it lies in the groove; empty where that is still to be cut. */

@@ -54,6 +54,7 @@ public record PanelLength(PanelWidth asWidth) implements Question<PanelFit.Fit> 
                                         rule.down(window.most())),
                         fit.evidence().and(Figure.SOURCE))
                 .outcomes(Reliability.outcomes(fit, fit.in().deviations()));
+        draft.note(CurveWords.of(fit.panel().board(), fit.width(), fit.in()));
         if (none) {
             draft.note(
                     "Deeper grooves make room; so does straight-grained stock, or the figure as a veneer on a sheet.");

@@ -100,8 +100,9 @@ final class PanelWords {
             draft.size("plane off in all, half from each edge", rule().up(tooWide));
             noteMoisture(
                     draft,
-                    "It touches the groove floors at about {} moisture content.",
-                    expected.room().metres());
+                    (fit.panel().spacer() == null ? "It touches the groove floors" : "It has squeezed its spacers flat")
+                            + " at about {} moisture content.",
+                    fit.tight().metres());
         }
         if (!slipping.planned().holds()) {
             double out = fit.panel().pinned()
@@ -200,8 +201,8 @@ final class PanelWords {
 
     private void expectedWidths(Finding.Draft draft) {
         Setting in = fit.in();
-        CurveWords.say(draft, fit.panel().board(), fit.width().metres(), in);
-        fit.byMonth().ifPresent(months -> months.say(draft, "It is expected to be so wide"));
+        draft.note(CurveWords.of(fit.panel().board(), fit.width(), in));
+        fit.byMonth().ifPresent(months -> months.cite(draft));
         if (in.day().known()) {
             draft.note(
                     "Expected: {} wide at {} when cut, {} at the dry end ({}), {} at the damp end ({}).",
@@ -224,9 +225,10 @@ final class PanelWords {
         PanelFit other =
                 plan.uncut().panel(plan.uncut().panel().pinned(!fit.panel().pinned()));
         Window window = new PanelWidth(other).window();
-        String now = fit.panel().pinned()
+        String held = fit.panel().spacer() == null
                 ? "It is pinned at its centre, top and bottom; free to slide, "
-                : "It is free to slide from side to side; pinned at its centre, ";
+                : "Soft spacers keep it in the middle; free to slide, without them, ";
+        String now = fit.panel().pinned() ? held : "It is free to slide from side to side; pinned at its centre, ";
         if (!window.contains(rule().nearest(window.middle()))) {
             draft.note(now + "no width would do.");
         } else {

@@ -1,13 +1,10 @@
 package fairgrain.clearance;
 
 import fairgrain.finding.Finding;
-import fairgrain.finding.Words;
 import fairgrain.part.Setting;
 import fairgrain.place.Month;
 import fairgrain.place.YearByMonth;
 import fairgrain.quantity.Length;
-import fairgrain.quantity.Quantity;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -43,17 +40,8 @@ public record SizeByMonth(List<Length> sizes, Set<Month> drawn) {
                         year.drawn()));
     }
 
-    /** Says it, after a few words such as "It is expected to be so wide". */
-    void say(Finding.Draft draft, String lead) {
-        List<String> names = new ArrayList<>();
-        List<Quantity> numbers = new ArrayList<>(sizes);
-        for (Month month : Month.values()) {
-            names.add(month.word() + " {}" + (drawn.contains(month) ? "*" : ""));
-        }
-        draft.note(new Words(
-                lead + ", month by month: " + String.join(", ", names) + "."
-                        + (drawn.isEmpty() ? "" : " A star: drawn in between the driest and the dampest month."),
-                numbers));
+    /** Whoever prints it rests on how drawn months are drawn. */
+    void cite(Finding.Draft draft) {
         if (!drawn.isEmpty()) {
             draft.evidence(YearByMonth.DRAWN);
         }

@@ -13,6 +13,7 @@ import fairgrain.finding.Question;
 import fairgrain.finding.Reliability;
 import fairgrain.finding.Remedy;
 import fairgrain.finding.Spread;
+import fairgrain.finding.TwoLimits;
 import fairgrain.finding.Words;
 import fairgrain.part.Board;
 import fairgrain.part.RingAngle;
@@ -56,12 +57,15 @@ public record TenonMovement(
     public static final Length USUAL_PROUD = Length.mm(0.4);
 
     public static final Citation SOURCE = Citation.of("own", "tenon and mortise across the grain", Basis.DERIVED);
-    static final Citation WIDEST =
-            Citation.of("common-practice", "glued tenons across the grain up to 3 in wide", Basis.COMMON_PRACTICE);
+    static final Citation WIDEST = Citation.of(
+            "common-practice", "glued tenons across the grain up to 3 in wide, 4 at most", Basis.COMMON_PRACTICE);
     static final Citation FELT = Citation.of("own", "an end 0.4 mm proud, a round tenon 0.4 mm oval", Basis.JUDGEMENT);
 
-    /** Wider, the trade splits it. */
+    /** Wider than the first, the trade splits it; nobody glues more than the second. */
     private static final Length WIDEST_GLUED = Length.inches(3);
+
+    private static final TwoLimits GLUED =
+            new TwoLimits(WIDEST_GLUED.metres(), Length.inches(4).metres());
 
     private static final double SPACE = 0.8; // of a width that is split: the rest stays between the tenons
 
@@ -156,11 +160,7 @@ public record TenonMovement(
             checks.add(Check.of(
                     "difference of its two diameters, against what is felt", oval, OVAL.metres(), Dimension.LENGTH));
         } else {
-            checks.add(Check.of(
-                    "width of the glued tenon across its grain, against what the trade glues",
-                    width.metres(),
-                    WIDEST_GLUED.metres(),
-                    Dimension.LENGTH));
+            checks.add(GLUED.check("width of the tenon that the trade glues across its grain", width.metres()));
         }
         if (through) {
             checks.add(Check.of(
@@ -222,6 +222,7 @@ public record TenonMovement(
         if (shape == Shape.ROUND) {
             draft.note("At one end of the year its two diameters are expected to differ by {}.", expected.oval());
         }
+        draft.note(CurveWords.of("From end to end of the year the tenon moves {} in its width", tenon, width, in));
         draft.note("Whether the glue line lasts is another question: this says only how the sizes change.");
         return List.of(draft.done());
     }

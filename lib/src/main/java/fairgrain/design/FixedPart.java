@@ -20,6 +20,7 @@ import java.util.Set;
  * @param between the outermost fixings, or over the whole width of the joint
  * @param by how; empty if not said, or if a size of it is missing
  * @param missing what was not said
+ * @param isBack whether it tells how a solid back is held to its case
  */
 public record FixedPart(
         String name,
@@ -27,7 +28,8 @@ public record FixedPart(
         Optional<Member> to,
         Optional<Length> between,
         Optional<Fastening> by,
-        List<Missing> missing)
+        List<Missing> missing,
+        boolean isBack)
         implements Part {
     public FixedPart {
         missing = List.copyOf(missing);

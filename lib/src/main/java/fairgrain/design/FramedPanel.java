@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param hold how much must stay in each groove at the dry end
  * @param widthAsCut if it is cut already; null while it is planned
  * @param figure how its grain runs
+ * @param warp if it is cut already and not flat
  */
 public record FramedPanel(
         String name,
@@ -26,7 +27,9 @@ public record FramedPanel(
         Opening opening,
         Length hold,
         @Nullable Length widthAsCut,
-        Figure figure) implements Part {
+        Figure figure,
+        Optional<HeldFlat> warp)
+        implements Part {
     @Override
     public List<Question<?>> questions(Design design) {
         return questions(design, Length.ZERO);
@@ -46,6 +49,8 @@ public record FramedPanel(
                 all.add(new PanelLength(new PanelWidth(turned)));
             }
             all.add(figure.flatness(name));
+        } else {
+            warp.ifPresent(held -> all.addAll(held.questions(design)));
         }
         return List.copyOf(all);
     }

@@ -2,8 +2,10 @@ package fairgrain.entry;
 
 import fairgrain.design.Box;
 import fairgrain.design.CaseJoints;
+import fairgrain.design.CaseMoves;
 import fairgrain.design.Design;
 import fairgrain.design.FinishedWood;
+import fairgrain.design.Material;
 import fairgrain.design.Part;
 import fairgrain.design.ReadyStock;
 import fairgrain.finding.Reliability;
@@ -14,6 +16,8 @@ import fairgrain.form.Kind;
 import fairgrain.form.Kinds;
 import fairgrain.form.Node;
 import fairgrain.form.Reading;
+import fairgrain.material.SheetGood;
+import fairgrain.material.SheetMovement;
 import fairgrain.part.Setting;
 import fairgrain.place.DayMoisture;
 import fairgrain.place.MoistureYear;
@@ -42,10 +46,12 @@ public final class DesignForm extends Form<Design> {
     private final Field<Optional<FinishedWood>> finish;
     private final Field<Optional<Box>> box;
     private final MoistureYear widest;
+    private final Catalog catalog;
     private final List<Field<? extends List<? extends Entered>>> parts = new ArrayList<>();
 
     public DesignForm(Catalog catalog) {
         super("design", "A piece and as many of its parts as you want judged.");
+        this.catalog = catalog;
         widest = RoomAir.of(catalog.climateFinder().find(WIDEST).get(0));
         place = block("place", new PlaceForm(catalog), "the room that the finished piece lives in")
                 .optional();
@@ -91,6 +97,15 @@ public final class DesignForm extends Form<Design> {
         parts.add(field("wall", wall, "how the case hangs").orElse(List.of()));
     }
 
+    private CaseMoves moves(Box around) {
+        return new CaseMoves(around, growth(around.material()), growth(around.backMaterial()));
+    }
+
+    private Optional<SheetMovement> growth(Material material) {
+        SheetGood sheet = material.sheet();
+        return sheet == null ? Optional.empty() : Optional.ofNullable(catalog.sheetMovement(sheet));
+    }
+
     /** Parts that need to know neither the place nor the case. */
     private <P extends Part> void parts(String key, Form<P> form, String meaning) {
         entered(key, form.to(part -> (setting, around) -> part), meaning);
@@ -125,6 +140,7 @@ public final class DesignForm extends Form<Design> {
                 Stream.of(
                                 Stream.of(new ReadyStock()),
                                 entered,
+                                e.get(box).map(this::moves).stream(),
                                 e.get(box).map(CaseJoints::new).stream(),
                                 e.get(finish).stream())
                         .<Part>flatMap(some -> some)

@@ -58,6 +58,9 @@ final class FixedForm extends Form<FixedPart> {
         CREST("crest", FixedAt.FRONT, "a crest's return is fast at its mitre in front and slotted behind"),
         MOULDING("moulding", FixedAt.FRONT, "a moulding is glued at its mitre in front and slotted behind"),
         BACK("solid back", FixedAt.MIDDLE, "a solid back is fast in its middle and free to both sides"),
+        BATTEN("hinge batten", FixedAt.MIDDLE, "a batten across a lid is fast in the middle and slotted to both sides"),
+        BOTTOM("drawer bottom", FixedAt.FRONT, "a drawer bottom is fast in front and grows behind"),
+        TENON("tenon", FixedAt.MIDDLE, "a tenon keeps to the middle of its glue"),
         OTHER("other", FixedAt.FRONT, "the edge in sight");
 
         private final String word;
@@ -140,7 +143,8 @@ final class FixedForm extends Form<FixedPart> {
                     "how far apart the outermost fixings are",
                     "measure from the first to the last and enter 'between outermost fixings'"));
         }
-        return new FixedPart(e.get(name), e.get(of).member(), e.get(to).member(), width, by, missing);
+        return new FixedPart(
+                e.get(name), e.get(of).member(), e.get(to).member(), width, by, missing, e.get(kind) == Usual.BACK);
     }
 
     private Optional<Fastening> fastening(Entries e, List<Missing> missing) {

@@ -32,6 +32,9 @@ final class HeldFlatForm extends Form<HeldFlat> {
                     "how hollow it may get where nothing holds it; left out, a frame holds it flat")
             .example("1/32 in")
             .optional();
+    private final Field<Length> hollow = length(
+                    "hollow", Flat.HOLLOW, "how hollow it is already, on whichever side; left out, it is planed flat")
+            .orElse(Length.ZERO);
 
     HeldFlatForm(Catalog catalog) {
         super("held flat", "A flatsawn board that cups, free or held flat by its frame.");
@@ -47,6 +50,7 @@ final class HeldFlatForm extends Form<HeldFlat> {
                 new Member.Across(board, catalog.elasticRatio(e.get(wood))),
                 e.get(width),
                 e.get(pith),
-                e.get(mayCup));
+                e.get(mayCup),
+                e.get(hollow));
     }
 }

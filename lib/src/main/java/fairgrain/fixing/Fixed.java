@@ -11,6 +11,7 @@ import fairgrain.finding.Model;
 import fairgrain.finding.Question;
 import fairgrain.finding.Reliability;
 import fairgrain.finding.Spread;
+import fairgrain.finding.TwoLimits;
 import fairgrain.fixing.Fastening.Glued;
 import fairgrain.fixing.Fastening.Pinned;
 import fairgrain.fixing.Fastening.SlottedScrews;

@@ -15,6 +15,7 @@ import fairgrain.movement.FastenerSlip;
 import fairgrain.movement.MismatchStrain;
 import fairgrain.movement.RestraintStress;
 import fairgrain.movement.SlotLength;
+import fairgrain.part.WhichCurve;
 import fairgrain.quantity.Amount;
 import fairgrain.quantity.Dimension;
 import fairgrain.quantity.Length;
@@ -55,6 +56,10 @@ final class FixedWords {
         if (!together) {
             apart(draft);
             held(draft);
+            curve(draft, fixed.of());
+            if (!fixed.to().equals(fixed.of())) {
+                curve(draft, fixed.to());
+            }
         }
         if (fixed.isOneLot()) {
             draft.note("Both are taken as of one lot: pieces of different trees may differ a little even so.");
@@ -221,6 +226,17 @@ final class FixedWords {
                     "That is a tension of {} after what relaxes; it may be {}.",
                     Amount.of(expected.stress().getAsDouble(), Dimension.STRESS),
                     Amount.of(expected.limit().orElseThrow(), Dimension.STRESS));
+        }
+    }
+
+    /** Of a part that lies across its grain. */
+    private void curve(Finding.Draft draft, Member member) {
+        if (member instanceof Member.Across across) {
+            draft.note(WhichCurve.says(
+                    "From end to end of the year the " + across.says() + " moves {} over that width",
+                    across.board(),
+                    fixed.between().metres(),
+                    fixed.in()));
         }
     }
 

@@ -33,6 +33,7 @@ import org.jspecify.annotations.Nullable;
  * @param width of one board; of a panel glued up of several, that of its widest strip
  * @param pithDistance from the pith to the face nearer it
  * @param mayCup how far it may cup where nothing holds it; null where it is held flat
+ * @param hollow how far it is hollow already that day, on whichever side; 0 if it is planed flat
  * @param in the setting
  */
 public record Flat(
@@ -41,9 +42,12 @@ public record Flat(
         Length width,
         Length pithDistance,
         @Nullable Length mayCup,
-        Setting in) implements Question<Flat.Cupped> {
+        Length hollow,
+        Setting in)
+        implements Question<Flat.Cupped> {
     public static final Limits PITH = new Limits("distance from the pith", 0.005, 2, "m");
     public static final Limits CUP = new Limits("cup allowed", 0.0001, 0.02, "m");
+    public static final Limits HOLLOW = new Limits("hollow", 0, 0.05, "m");
 
     public static final Citation SOURCE = Citation.of("own", "a cupped board held flat", Basis.DERIVED);
     static final Citation GROOVE =
@@ -60,28 +64,32 @@ public record Flat(
     public Flat {
         Board.WIDTH.check(width);
         PITH.check(pithDistance);
+        HOLLOW.check(hollow);
         if (mayCup != null) {
             CUP.check(mayCup);
         }
     }
 
+    /** Planed flat that day. */
+    public Flat(
+            String part, Member.Across wood, Length width, Length pithDistance, @Nullable Length mayCup, Setting in) {
+        this(part, wood, width, pithDistance, mayCup, Length.ZERO, in);
+    }
+
     /**
      * The board in numbers.
      *
-     * @param atDry free cup at the dry end, above zero where the bark side is hollow
+     * @param atDry free cup at the dry end that its rings bring, above zero where the bark side is hollow
      * @param atDamp the same at the damp end
+     * @param most the greater of the two, whichever side is hollow, with what it was hollow already on top
      * @param stress at its faces where it is held flat, nothing relaxed; empty if its stiffness is not known
      * @param force along its middle line that holds it down, for each metre along the grain; empty likewise
      */
-    public record Cupped(Length atDry, Length atDamp, OptionalDouble stress, OptionalDouble force, List<Check> checks)
+    public record Cupped(
+            Length atDry, Length atDamp, Length most, OptionalDouble stress, OptionalDouble force, List<Check> checks)
             implements Answer {
         public Cupped {
             checks = List.copyOf(checks);
-        }
-
-        /** The greater of the two, whichever side is hollow. */
-        public Length most() {
-            return new Length(Math.max(Math.abs(atDry.metres()), Math.abs(atDamp.metres())));
         }
     }
 
@@ -122,7 +130,7 @@ public record Flat(
         double flatAt = Math.max(DRIEST, in.day().estimate().at(draw.of(DAY)));
         double atDry = cup(flatsawn, known ? flatAt : damp, dry, factor);
         double atDamp = cup(flatsawn, known ? flatAt : dry, damp, factor);
-        double most = Math.max(Math.abs(atDry), Math.abs(atDamp));
+        double most = Math.max(Math.abs(atDry), Math.abs(atDamp)) + hollow.metres();
         double thickness = flatsawn.thickness().metres();
         List<Check> checks = new ArrayList<>();
         if (mayCup != null) {
@@ -130,7 +138,12 @@ public record Flat(
         }
         if (stands.isEmpty()) {
             return new Cupped(
-                    new Length(atDry), new Length(atDamp), OptionalDouble.empty(), OptionalDouble.empty(), checks);
+                    new Length(atDry),
+                    new Length(atDamp),
+                    new Length(most),
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    checks);
         }
         double elasticity = stands.get().elasticity();
         double stress = HoldFlat.stress(elasticity, thickness, HoldFlat.curvature(most, width.metres()));
@@ -144,6 +157,7 @@ public record Flat(
         return new Cupped(
                 new Length(atDry),
                 new Length(atDamp),
+                new Length(most),
                 OptionalDouble.of(stress),
                 OptionalDouble.of(HoldFlat.force(elasticity, thickness, most, width.metres())),
                 checks);
@@ -182,11 +196,16 @@ public record Flat(
         Board board = wood.board();
         Member.Across planed =
                 new Member.Across(new Board(board.wood(), board.shrinkage(), board.rings(), other), wood.elastic());
-        return new Flat(part, planed, width, pithDistance, mayCup, in);
+        return new Flat(part, planed, width, pithDistance, mayCup, hollow, in);
     }
 
     /** The same board, of another width. */
     public Flat width(Length other) {
-        return new Flat(part, wood, other, pithDistance, mayCup, in);
+        return new Flat(part, wood, other, pithDistance, mayCup, hollow, in);
+    }
+
+    /** The same board, planed flat that day, so thick. */
+    Flat planedFlat(Length thickness) {
+        return new Flat(part, wood, width, pithDistance, mayCup, in).thickness(thickness);
     }
 }

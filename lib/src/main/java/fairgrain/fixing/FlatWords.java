@@ -12,6 +12,7 @@ import fairgrain.movement.Cup;
 import fairgrain.movement.HoldFlat;
 import fairgrain.movement.RestraintStress;
 import fairgrain.part.Board;
+import fairgrain.part.WhichCurve;
 import fairgrain.quantity.Amount;
 import fairgrain.quantity.Force;
 import fairgrain.quantity.Length;
@@ -44,9 +45,15 @@ final class FlatWords {
                         evidence())
                 .outcomes(outcomes)
                 .missing(flat.missing())
-                .remedies(holds ? List.of() : held ? thinner() : strips());
+                .remedies(holds ? List.of() : cures(held));
+        if (flat.hollow().metres() > 0) {
+            draft.note(
+                    "It is {} hollow already; what its rings bring is counted on top, whichever side is hollow.",
+                    flat.hollow());
+        }
         draft.note(
-                "Planed flat that day, it is expected to cup {} at the dry end"
+                (flat.hollow().metres() > 0 ? "From that day on" : "Planed flat that day,")
+                        + " it is expected to cup {} at the dry end"
                         + hollow(expected.atDry())
                         + " and {} at the damp end"
                         + hollow(expected.atDamp())
@@ -64,6 +71,11 @@ final class FlatWords {
                     Length.mm(0.5));
             draft.evidence(Flat.GROOVE);
         }
+        draft.note(WhichCurve.says(
+                "From end to end of the year it moves {} across its grain",
+                flat.wood().board(),
+                flat.width().metres(),
+                flat.in()));
         return draft.note("Reckoned for the rings alone, the pith below the middle of the width. A face that is damper"
                         + " than the other cups a board more than its rings do: finish both faces alike.")
                 .done();
@@ -71,31 +83,55 @@ final class FlatWords {
 
     private Words why(boolean held) {
         Length worst = worstCup();
+        boolean planed = flat.hollow().metres() == 0;
+        String cups = planed ? "By its rings it cups" : "As it is, and by its rings, it cups";
+        String mayCup = planed ? "By its rings it may cup" : "As it is, and by its rings, it may cup";
+        String wouldCup = planed ? "By its rings it would cup up to" : "As it is, and by its rings, it would cup up to";
         if (!held) {
             return Words.of(
                     holds
-                            ? "By its rings it cups no more than {}, likely at the worst, which is allowed."
-                            : "By its rings it may cup {}, which is more than is allowed.",
+                            ? cups + " no more than {}, likely at the worst, which is allowed."
+                            : mayCup + " {}, which is more than is allowed.",
                     worst);
         }
         if (!flat.missing().isEmpty()) {
-            return Words.of("By its rings it may cup {}; whether it can be held flat cannot be said.", worst);
+            return Words.of(mayCup + " {}; whether it can be held flat cannot be said.", worst);
         }
         return Words.of(
                 holds
-                        ? "By its rings it would cup up to {}; a frame or a batten holds it flat, and its faces stand"
-                                + " that."
-                        : "By its rings it would cup up to {}; held flat, its faces would be stressed more than the"
-                                + " wood stands across its grain.",
+                        ? wouldCup + " {}; a frame or a batten holds it flat, and its faces stand that."
+                        : wouldCup + " {}; held flat, its faces would be stressed more than the wood stands across its"
+                                + " grain.",
                 worst);
     }
 
     /** Free cup at its likely worst. */
     private Length worstCup() {
-        Flat free = new Flat(flat.part(), flat.wood(), flat.width(), flat.pithDistance(), Length.mm(1), flat.in());
+        Flat free = new Flat(
+                flat.part(), flat.wood(), flat.width(), flat.pithDistance(), Length.mm(1), flat.hollow(), flat.in());
         Model<Flat.Cupped> model = free.model();
         Draw worst = Reliability.worst(model, free.spreads(), 0, flat.in().deviations());
         return model.at(worst).most();
+    }
+
+    /** Planed flat where it is hollow; else thinner where it is held, and narrower where it is free. */
+    private List<Remedy> cures(boolean held) {
+        List<Remedy> planed = planedFlat();
+        if (!planed.isEmpty()) {
+            return planed;
+        }
+        return held ? thinner() : strips();
+    }
+
+    private List<Remedy> planedFlat() {
+        Length left = flat.in().rule().down(flat.wood().board().thickness().minus(flat.hollow()));
+        if (flat.hollow().metres() == 0 || !Board.THICKNESS.allow(left.metres())) {
+            return List.of();
+        }
+        Flat then = flat.planedFlat(left);
+        return then.holds()
+                ? List.of(new Remedy(Words.of("Plane it flat: {} of its thickness are left.", left), then))
+                : List.of();
     }
 
     private List<Remedy> thinner() {

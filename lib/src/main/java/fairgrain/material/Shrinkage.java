@@ -31,6 +31,8 @@ public record Shrinkage(
     public static final Limits DIFFERENTIAL = new Limits("differential shrinkage", 0.01, 1, "% per 1 %");
     public static final Limits CV = new Limits("coefficient of variation of shrinkage", 0.05, 0.5, "(a ratio)");
 
+    private static final double PER_PERCENT = 100; // a coefficient counts per 1 %, a differential in % per 1 %
+
     public Shrinkage {
         TOTAL.check(radial);
         TOTAL.check(tangential);
@@ -71,6 +73,15 @@ public record Shrinkage(
 
     public boolean isBent() {
         return differentialRadial != null || differentialTangential != null;
+    }
+
+    /** Whether a figure published for the range of use is steeper than the coefficient that its total gives. */
+    public boolean isSteeper() {
+        return isSteeper(differentialRadial, radial) || isSteeper(differentialTangential, tangential);
+    }
+
+    private boolean isSteeper(@Nullable Double differential, double total) {
+        return differential != null && differential > PER_PERCENT * ShrinkageCoefficient.of(total, start);
     }
 
     /** Whether a bent curve ends above the printed total, which is then said wherever the figure is shown. */

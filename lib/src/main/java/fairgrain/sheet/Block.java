@@ -47,6 +47,12 @@ public sealed interface Block {
     /** Pieces to cut. */
     record Cuts(List<CutLine> lines) implements Block {}
 
+    /** Numbers by row and column; each row has a name and as many cells as there are columns. */
+    record Table(String caption, String rowsAre, List<String> columns, List<Row> rows) implements Block {}
+
+    /** One row of a table. */
+    record Row(String name, List<String> cells) {}
+
     /** A plain sentence. */
     record Sentence(String text) implements Block {}
 

@@ -107,6 +107,7 @@ public final class Blocks {
         } else {
             before.addAll(CutBlocks.of(review.design(), rule));
             before.addAll(BenchBlocks.of(review, rule));
+            before.addAll(MonthBlocks.of(review, rule));
         }
         if (here.isEmpty() && before.isEmpty()) {
             return;

@@ -37,6 +37,7 @@ public final class HtmlSheet {
         .step { display: grid; grid-template-columns: 2rem 1fr; }
         table { border-collapse: collapse; width: 100%; margin: .5rem 0; }
         th, td { text-align: left; vertical-align: top; padding: .2rem .5rem .2rem 0; border-bottom: 1px solid #c8c8c8; }
+        caption { text-align: left; font-size: .9rem; }
         ul { margin: .3rem 0; padding-left: 1.2rem; }
         ul.plain { list-style: none; padding-left: 0; }
         .caution { border-left: 4px solid #8a2d12; padding: .1rem 0 .1rem .7rem; margin: .5rem 0; }
@@ -150,6 +151,8 @@ public final class HtmlSheet {
             checks(checks);
         } else if (block instanceof Block.Cuts cuts) {
             cuts(cuts);
+        } else if (block instanceof Block.Table table) {
+            table(table);
         } else if (block instanceof Block.Step step) {
             out.append("<p class=\"step\"><strong>").append(step.number()).append(".</strong> <span>");
             out.append(text(step.text())).append("</span></p>\n");
@@ -247,6 +250,28 @@ public final class HtmlSheet {
                         .append("</td><td data-is=\"rough\">")
                         .append(text(line.rough()))
                         .append("</td></tr>\n"));
+        out.append("</tbody>\n</table>\n");
+    }
+
+    private void table(Block.Table table) {
+        out.append("<table>\n<caption>")
+                .append(text(table.caption()))
+                .append("</caption>\n<thead><tr><th scope=\"col\">");
+        out.append(text(table.rowsAre())).append("</th>");
+        table.columns()
+                .forEach(column ->
+                        out.append("<th scope=\"col\">").append(text(column)).append("</th>"));
+        out.append("</tr></thead>\n<tbody>\n");
+        for (Block.Row row : table.rows()) {
+            out.append("<tr><th scope=\"row\">").append(text(row.name())).append("</th>");
+            for (int i = 0; i < row.cells().size(); i++) {
+                out.append("<td data-is=\"")
+                        .append(escaped(table.columns().get(i)))
+                        .append("\">");
+                out.append(text(row.cells().get(i))).append("</td>");
+            }
+            out.append("</tr>\n");
+        }
         out.append("</tbody>\n</table>\n");
     }
 

@@ -49,6 +49,21 @@ final class JsonBlocks {
                     "lines",
                     cuts.lines().stream().map(JsonBlocks::cut).toList());
         }
+        if (block instanceof Block.Table table) {
+            return JsonText.object(
+                    "kind",
+                    "table",
+                    "caption",
+                    table.caption(),
+                    "rows are",
+                    table.rowsAre(),
+                    "columns",
+                    table.columns(),
+                    "rows",
+                    table.rows().stream()
+                            .map(row -> JsonText.object("name", row.name(), "cells", row.cells()))
+                            .toList());
+        }
         if (block instanceof Block.Items items) {
             return JsonText.object("kind", "items", "lead", items.lead(), "items", items.items());
         }

@@ -146,12 +146,18 @@ final class OrderOfWork {
     }
 
     private static String pins(List<PanelFit> panels) {
-        List<PanelFit> pinned =
-                panels.stream().filter(fit -> fit.panel().pinned()).toList();
-        return pinned.isEmpty()
-                ? ""
-                : " Then pin " + names(pinned)
-                        + " at the middle of its width, one pin at the top and one at the bottom.";
+        List<PanelFit> pinned = panels.stream()
+                .filter(fit -> fit.panel().pinned() && fit.panel().spacer() == null)
+                .toList();
+        List<PanelFit> spaced =
+                panels.stream().filter(fit -> fit.panel().spacer() != null).toList();
+        return (pinned.isEmpty()
+                        ? ""
+                        : " Then pin " + names(pinned)
+                                + " at the middle of its width, one pin at the top and one at the bottom.")
+                + (spaced.isEmpty()
+                        ? ""
+                        : " Before that lay the soft spacers into the grooves at both sides of " + names(spaced) + ".");
     }
 
     private String today(Setting in) {

@@ -42,6 +42,8 @@ public final class TextSheet {
             checks.lines().forEach(this::check);
         } else if (block instanceof Block.Cuts cuts) {
             cuts.lines().forEach(this::cut);
+        } else if (block instanceof Block.Table table) {
+            table(table);
         } else if (block instanceof Block.Step step) {
             paragraph("  " + step.number() + ". ", "     ", step.text());
         } else if (block instanceof Block.Sentence sentence) {
@@ -82,6 +84,21 @@ public final class TextSheet {
         int dots = Math.max(3, SIZE_COLUMN - line.what().length());
         String whole = line.what() + " " + ".".repeat(dots) + " " + line.value();
         paragraph("  ", "    ", whole);
+    }
+
+    /** A line for each cell, so that each number is read with its row and its column. */
+    private void table(Block.Table table) {
+        paragraph("  ", "  ", table.caption());
+        for (int column = 0; column < table.columns().size(); column++) {
+            paragraph("  ", "    ", table.columns().get(column) + ":");
+            int of = column;
+            String all = String.join(
+                    ", ",
+                    table.rows().stream()
+                            .map(row -> row.name() + " " + row.cells().get(of))
+                            .toList());
+            paragraph("    ", "    ", all + ".");
+        }
     }
 
     private void cut(Block.CutLine line) {

@@ -56,6 +56,21 @@ class MovingPartsTest {
         assertThat(answer.pressing().demand()).isGreaterThan(damp / 2); // the panel grows a little longer too
     }
 
+    @Test
+    void aTenonBetweenThreeAndFourInchesIsCloseAsItsGlueIs() {
+        assertThat(verdictOfTenon(3)).isEqualTo(Verdict.HOLDS);
+        assertThat(verdictOfTenon(3.1)).isEqualTo(Verdict.CLOSE);
+        assertThat(verdictOfTenon(4)).isEqualTo(Verdict.CLOSE);
+        assertThat(verdictOfTenon(4.01)).isEqualTo(Verdict.FAILS);
+    }
+
+    private static Verdict verdictOfTenon(double inches) {
+        return tenon(TenonMovement.Shape.RECTANGULAR, Length.inches(inches).toMm(), 0.08, false)
+                .findings()
+                .get(0)
+                .verdict();
+    }
+
     @Property(tries = 60)
     void wideRailsThatPressOnThePanelAreMendedByAShorterPanel(
             @ForAll @Scale(5) @DoubleRange(min = 0.05, max = 0.12) double tangential,

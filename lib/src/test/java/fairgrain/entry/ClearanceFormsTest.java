@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import fairgrain.design.Design;
 import fairgrain.design.Door;
+import fairgrain.design.FramedPanel;
 import fairgrain.design.Review;
 import fairgrain.design.SolidBoard;
 import fairgrain.finding.Caution;
@@ -338,5 +339,32 @@ class ClearanceFormsTest {
         Design flat =
                 design("held flat", in("name", "wide panel", "wood", "black cherry", "width", "8", "thickness", "1/2"));
         assertThat(Review.of(flat).findings().stream().map(Finding::part)).contains("wide panel");
+    }
+
+    @Test
+    void aPanelThatIsCutAndWarpedIsAskedWhetherItsFrameHoldsIt() {
+        Object[] warped = panelledBy("width as cut", "8 1/2 in", "warped", "1/8 in");
+        Finding finding = asked(findings("doors", warped), "can it be held flat");
+        assertThat(finding.part()).isEqualTo("left door, panel");
+        assertThat(problems("doors", panelledBy("warped", "1/8 in")))
+                .containsExactly("left door: panel needs 'width as cut' beside 'warped'");
+    }
+
+    @Test
+    void softSpacersHoldAPanelInTheMiddle() {
+        Object[] soft = in("thickness", "1/4 in", "squeezed", "1/16 in");
+        Design design = design("doors", panelledBy("spacers", soft));
+        FramedPanel panel = design.parts(Door.class).get(0).panel().orElseThrow();
+        assertThat(panel.panel().pinned()).isTrue();
+        assertThat(design.taken()).noneMatch(taken -> taken.key().contains("pinned"));
+        assertThat(problems("doors", panelledBy("spacers", soft, "pinned at centre", "no")))
+                .containsExactly("left door: panel: soft spacers hold it at its centre: leave 'pinned at centre' out");
+        Object[] wrong = in("thickness", "1/4 in", "squeezed", "1/4 in");
+        assertThat(problems("doors", panelledBy("spacers", wrong)))
+                .containsExactly("left door: panel spacers: a squeezed spacer must be thinner than a free one");
+    }
+
+    private static Object[] panelledBy(Object... more) {
+        return door("groove", in("depth", "3/8 in", "width", "1/4 in"), "panel", panel(more));
     }
 }

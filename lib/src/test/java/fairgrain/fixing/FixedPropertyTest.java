@@ -18,6 +18,7 @@ import fairgrain.finding.Model;
 import fairgrain.finding.Outcome;
 import fairgrain.finding.Reliability;
 import fairgrain.finding.Remedy;
+import fairgrain.finding.TwoLimits;
 import fairgrain.finding.Verdict;
 import fairgrain.fixing.Fastening.Glued;
 import fairgrain.fixing.Fastening.Pinned;

@@ -57,6 +57,44 @@ class FlatTest {
         assertThat(finding.missing().get(0).what()).isEqualTo("how stiff and strong this wood is across its grain");
     }
 
+    private static Flat hollow(double thicknessMm, double hollowMm) {
+        return new Flat(
+                        "panel",
+                        across("black-cherry"),
+                        Length.mm(200),
+                        Length.mm(100),
+                        null,
+                        Length.mm(hollowMm),
+                        house())
+                .thickness(Length.mm(thicknessMm));
+    }
+
+    @Test
+    void whatIsHollowAlreadyCountsOnTopOfTheRings() {
+        Flat.Cupped flat = hollow(12, 0).answer();
+        Flat.Cupped warped = hollow(12, 3).answer();
+        assertThat(warped.most().metres()).isCloseTo(flat.most().metres() + 0.003, within(1e-12));
+        assertThat(warped.force().orElseThrow() / flat.force().orElseThrow())
+                .isCloseTo(warped.most().metres() / flat.most().metres(), within(1e-9));
+    }
+
+    @Test
+    void aWarpedPanelThatCannotBeFlattenedIsPlanedFlat() {
+        assertThat(asked(hollow(8, 1)).verdict()).isEqualTo(Verdict.HOLDS);
+        Finding finding = asked(hollow(25, 6));
+        assertThat(finding.verdict()).isEqualTo(Verdict.FAILS);
+        assertThat(finding.remedies()).hasSize(1);
+        assertThat(finding.remedies().get(0).words().in(house().rule())).startsWith("Plane it flat: ");
+        assertThat(finding.remedies().get(0).then().findings().get(0).verdict()).isIn(Verdict.HOLDS, Verdict.CLOSE);
+    }
+
+    @Test
+    void refusesAHollowThatIsNone() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> hollow(12, 60))
+                .withMessage("hollow must be from 0 to 0.05 m, but was 0.06");
+    }
+
     @Property(tries = 40)
     void everyCureAskedAgainHolds(
             @ForAll @DoubleRange(min = 40, max = 500) double width,

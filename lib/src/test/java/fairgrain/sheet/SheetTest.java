@@ -132,4 +132,16 @@ class SheetTest {
         });
         assertThat(Given.inInches().problems()).isEmpty();
     }
+
+    @Test
+    void theWidthMonthByMonthStandsInEveryFormThatHasBlocks() {
+        Review review = Sheets.review("a piece");
+        PanelFit fit = Figures.panels(review).get(0);
+        List<Length> months = fit.byMonth().orElseThrow().sizes();
+        assertThat(everyForm(review).limit(3))
+                .allSatisfy(text -> assertThat(text)
+                        .contains("The width month by month", "a piece, panel, wide", "As expected, of bare wood"));
+        String text = TextSheet.write(review, RULE, Sheets.CATALOG.sources()).replaceAll("\\s+", " ");
+        assertThat(text).contains("January* " + RULE.text(months.get(0)) + ", February");
+    }
 }

@@ -1,6 +1,5 @@
-package fairgrain.fixing;
+package fairgrain.finding;
 
-import fairgrain.finding.Check;
 import fairgrain.quantity.Dimension;
 
 /**
@@ -10,18 +9,19 @@ import fairgrain.quantity.Dimension;
  * @param sure nobody doubts it up to here
  * @param most nobody goes beyond this
  */
-record TwoLimits(double sure, double most) {
+public record TwoLimits(double sure, double most) {
     private static final double CLOSE = 1 / 1.10; // where a check begins to be close
 
     /** How much of the limits is used: 1 at the most; where it begins to be close, at the sure one. */
-    double used(double value) {
+    public double used(double value) {
         if (value <= sure) {
             return value / sure * CLOSE;
         }
         return value <= most ? CLOSE + (value - sure) / (most - sure) * (1 - CLOSE) : value / most;
     }
 
-    Check check(String what, double value) {
+    /** How much of the two limits a value uses, as a check. */
+    public Check check(String what, double value) {
         return Check.of(what + ": how much of its limits is used", used(value), 1, Dimension.RATIO);
     }
 }
