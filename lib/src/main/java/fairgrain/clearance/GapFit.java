@@ -127,12 +127,14 @@ public record GapFit(
     }
 
     private Gap gap(YearSpreads year, double day, Draw draw) {
-        double set = today.metres() + SETTING_SD * draw.of(YearSpreads.COUNT);
+        double off = SETTING_SD * draw.of(YearSpreads.COUNT);
+        double set = today.metres() + off;
         double dry = moving.swelling(day, year.dry(draw), year.rings(draw), year.factor(draw));
         double damp = moving.swelling(day, year.damp(draw), year.rings(draw), year.factor(draw));
         boolean gap = kind == Kind.GAP;
-        double closes = Math.max(0, gap ? damp : -dry);
-        double opens = Math.max(0, gap ? -dry : damp);
+        // on the day the maker sees the gap itself: only what is still to come is uncertain
+        double closes = Math.max(off, gap ? damp : -dry);
+        double opens = Math.max(-off, gap ? -dry : damp);
         List<Check> checks = new ArrayList<>();
         checks.add(Check.of(
                 gap

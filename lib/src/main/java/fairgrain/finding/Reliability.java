@@ -13,7 +13,7 @@ public final class Reliability {
     public static final double NINETEEN_IN_TWENTY = 1.6449;
 
     private static final double HALF_STEP = 0.5;
-    private static final int ROUNDS = 3; // the first follows the slope, the others see the bend
+    private static final int ROUNDS = 3; // the first looks as far as the worst case lies, the others see the bend there
 
     private Reliability() {}
 
@@ -26,11 +26,11 @@ public final class Reliability {
     public static Draw worst(ToDoubleFunction<Draw> margin, int spreads, double deviations) {
         double[] z = new double[spreads];
         for (int round = 0; round < ROUNDS; round++) {
+            double step = round == 0 ? deviations : HALF_STEP;
             double[] slope = new double[spreads];
             double squares = 0;
             for (int i = 0; i < spreads; i++) {
-                slope[i] = margin.applyAsDouble(shifted(z, i, HALF_STEP))
-                        - margin.applyAsDouble(shifted(z, i, -HALF_STEP));
+                slope[i] = margin.applyAsDouble(shifted(z, i, step)) - margin.applyAsDouble(shifted(z, i, -step));
                 squares += slope[i] * slope[i];
             }
             for (int i = 0; i < spreads; i++) {

@@ -165,8 +165,8 @@ class JointKindsTest {
         assertThat(strength.notes())
                 .contains(
                         "They stand nearer than ten diameters to the end of the side that they are pressed toward:"
-                            + " what tears out is reckoned, but of splitting nothing is published so near an end. Bore"
-                            + " every hole, or house the board.",
+                                + " what tears out is reckoned, but of splitting nothing is published so near an end. Bore"
+                                + " every hole, or house the board.",
                         "The end of the side would tear out first.");
     }
 
@@ -363,7 +363,7 @@ class JointKindsTest {
                 .isThrownBy(() -> pocket(32, 19, 57, Optional.of(Length.mm(17))).thread())
                 .withMessage(
                         "the groove of the panel runs through where the screws go in, and hardly any of their thread"
-                            + " is left in the stile: stop the groove before ('groove stopped: yes'), or use tenons");
+                                + " is left in the stile: stop the groove before ('groove stopped: yes'), or use tenons");
     }
 
     @Test
