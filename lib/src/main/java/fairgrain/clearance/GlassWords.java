@@ -55,7 +55,8 @@ final class GlassWords {
         if (pane.edging().metres() > 0) {
             draft.note("The sizes are of the glass alone: {} of edging on each side is taken off.", pane.edging());
         }
-        draft.note("Set it on two blocks at a quarter of its width from each side, and never let it touch the wood.");
+        draft.note("Set it on two blocks that stand on the lower rail, at a quarter of its width from each side: its"
+                + " weight is for the rail, never for a stop or a bead, and glass never touches wood.");
         if (pane.safety() == Pane.Safety.TOUGHENED) {
             draft.note("Toughened glass cannot be cut after it is made, and may break as a whole.");
         }

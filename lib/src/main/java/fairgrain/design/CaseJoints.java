@@ -4,6 +4,8 @@ import fairgrain.finding.Question;
 import fairgrain.hanging.Hanging;
 import fairgrain.hanging.RailStrength;
 import fairgrain.joint.BackHolds;
+import fairgrain.joint.BackKeepsSquare;
+import fairgrain.joint.BackScrew;
 import fairgrain.joint.EndJoint;
 import fairgrain.joint.EndJointHolds;
 import fairgrain.joint.InDamp;
@@ -43,9 +45,21 @@ public record CaseJoints(Box box) implements Part {
             box.railJoined()
                     .map(joint -> InDamp.where(dampest, joint))
                     .ifPresent(joint -> rail(joint, wall, design).ifPresent(all::add));
-            if (box.railJoined().isEmpty()) {
-                box.backFixed().ifPresent(fixed -> back(fixed, wall, design).ifPresent(all::add));
-            }
+            box.backFixed()
+                    .ifPresent(fixed -> hanging(wall, design).ifPresent(hung -> {
+                        if (box.railJoined().isEmpty()) { // then the back alone ties the case to the wall
+                            all.add(new BackHolds(
+                                    BACK, fixed.screws(), screw(fixed), hung.heavyPull(), hung.heavyWeight()));
+                        }
+                        fixed.apart()
+                                .ifPresent(apart -> all.add(new BackKeepsSquare(
+                                        BACK,
+                                        screw(fixed),
+                                        apart,
+                                        box.backMaterial().isSheet(),
+                                        box.width(),
+                                        hung.heavyWeight())));
+                    }));
         }
         return List.copyOf(all);
     }
@@ -78,27 +92,28 @@ public record CaseJoints(Box box) implements Part {
                         "half of all that hangs and of the pull at the screws")));
     }
 
-    /** The back alone ties the case to the wall where no rail is fixed to the sides. */
-    private Optional<Question<?>> back(BackFixed fixed, Wall wall, Design design) {
+    private static Optional<Hanging> hanging(Wall wall, Design design) {
         return wall.questions(design).stream()
                 .filter(Hanging.class::isInstance)
                 .map(Hanging.class::cast)
-                .findFirst()
-                .map(hanging -> new BackHolds(
-                        BACK,
-                        fixed.screws(),
-                        fixed.screw(),
-                        fixed.length(),
-                        box.backMaterial().jointed(),
-                        box.backThickness(),
-                        fixed.heads(),
-                        box.material().jointed(),
-                        hanging.heavyPull(),
-                        hanging.heavyWeight()));
+                .findFirst();
+    }
+
+    private BackScrew screw(BackFixed fixed) {
+        return new BackScrew(
+                fixed.screw(),
+                fixed.length(),
+                box.backMaterial().jointed(),
+                box.backThickness(),
+                fixed.heads(),
+                box.material().jointed());
     }
 
     @Override
     public Optional<Carries> carries(Question<?> question) {
+        if (question instanceof BackKeepsSquare) { // no load goes that way
+            return Optional.empty();
+        }
         return Optional.of(new Carries(
                 question.part().equals(RAIL) || question instanceof BackHolds ? Stage.PULLED_OFF : Stage.CASE,
                 Wall.CASE));

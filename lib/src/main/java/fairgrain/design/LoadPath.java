@@ -36,20 +36,27 @@ public record LoadPath(List<Link> links) {
                 add(all, stage, Wall.CASE, asked);
             }
         }
+        for (Stage beside : List.of(Stage.LEDGER, Stage.HANGERS)) { // a piece need not have them
+            told(beside, Wall.CASE, asked).forEach(finding -> all.add(Link.of(beside, finding)));
+        }
         return new LoadPath(all);
     }
 
     private static void add(List<Link> all, Stage stage, String load, List<Asked<?>> asked) {
-        List<Finding> told = asked.stream()
+        List<Finding> told = told(stage, load, asked);
+        told.forEach(finding -> all.add(Link.of(stage, finding)));
+        if (told.isEmpty()) {
+            all.add(Link.untold(stage, load));
+        }
+    }
+
+    private static List<Finding> told(Stage stage, String load, List<Asked<?>> asked) {
+        return asked.stream()
                 .filter(each -> each.carries()
                         .filter(way -> way.equals(new Carries(stage, load)))
                         .isPresent())
                 .flatMap(each -> each.findings().stream())
                 .toList();
-        told.forEach(finding -> all.add(Link.of(stage, finding)));
-        if (told.isEmpty()) {
-            all.add(Link.untold(stage, load));
-        }
     }
 
     /** The link that gives first, of those that could be judged. */

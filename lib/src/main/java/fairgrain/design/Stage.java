@@ -17,7 +17,9 @@ public enum Stage {
             "what keeps the wall from pulling the rail off the case",
             "enter 'rail joined' with the case, or how its back is 'fixed'"),
     RAIL("the rail under the screw heads", "how strong the rail is", "enter 'depth' with the rail"),
-    WALL("screws and studs", "how it hangs on the wall", "enter 'wall'");
+    WALL("what holds it to the wall", "how it hangs on the wall", "enter 'wall'"),
+    LEDGER("the ledger under it", "the ledger under it", "enter 'ledger' with the wall"),
+    HANGERS("its hangers", "its hangers", "enter 'hangers' with the wall");
 
     private final String words;
     private final String unknown;

@@ -154,9 +154,17 @@ public record Wall(
 
     @Override
     public Optional<Carries> carries(Question<?> question) {
-        return question instanceof Lift
-                ? Optional.empty()
-                : Optional.of(new Carries(question instanceof RailStrength ? Stage.RAIL : Stage.WALL, CASE));
+        return question instanceof Lift ? Optional.empty() : Optional.of(new Carries(stage(question), CASE));
+    }
+
+    private static Stage stage(Question<?> question) {
+        if (question instanceof RailStrength) {
+            return Stage.RAIL;
+        }
+        if (question instanceof LedgerHold) {
+            return Stage.LEDGER;
+        }
+        return question instanceof HangerHold ? Stage.HANGERS : Stage.WALL;
     }
 
     @Override

@@ -8,6 +8,7 @@ import fairgrain.form.Field;
 import fairgrain.form.Form;
 import fairgrain.form.Kinds;
 import fairgrain.hanging.Screw;
+import fairgrain.joint.BackKeepsSquare;
 import fairgrain.joint.EndJoint;
 import fairgrain.joint.GluedAlong;
 import fairgrain.quantity.Length;
@@ -107,6 +108,12 @@ final class CaseForm extends Form<Box> {
         private final Field<Screw> screw;
         private final Field<Length> length =
                 length("screw length", EndJoint.LENGTH, "from under the head").example("1 1/4 in");
+        private final Field<Optional<Length>> apart = length(
+                        "screws all round apart",
+                        BackKeepsSquare.APART,
+                        "from screw to screw on all four sides; asks whether the back keeps the case square")
+                .example("6 in")
+                .optional();
         private final Field<Boolean> heads = yesNo("round heads", "round or pan heads, or washers under them")
                 .orElse(false);
 
@@ -118,7 +125,7 @@ final class CaseForm extends Form<Box> {
 
         @Override
         protected BackFixed build(Entries e) {
-            return new BackFixed(e.get(screws), e.get(screw).size(), e.get(length), e.get(heads));
+            return new BackFixed(e.get(screws), e.get(screw).size(), e.get(length), e.get(heads), e.get(apart));
         }
     }
 }

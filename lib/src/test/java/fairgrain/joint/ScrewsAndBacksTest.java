@@ -56,14 +56,23 @@ class ScrewsAndBacksTest {
         return new BackHolds(
                 "back to case",
                 screws,
-                NO_8,
-                Length.inches(1.5),
-                wood("plywood", 0.42),
-                Length.mm(thicknessMm),
-                heads,
-                wood("oak", 0.60),
+                screw(thicknessMm, heads, wood("oak", 0.60)),
                 Force.newtons(300),
                 Force.newtons(500));
+    }
+
+    private static BackScrew screw(double thicknessMm, boolean heads, JointWood into) {
+        return new BackScrew(NO_8, Length.inches(1.5), wood("plywood", 0.42), Length.mm(thicknessMm), heads, into);
+    }
+
+    private static BackKeepsSquare square(double apartMm, boolean sheet) {
+        return new BackKeepsSquare(
+                "back to case",
+                screw(6.5, false, wood("oak", 0.60)),
+                Length.mm(apartMm),
+                sheet,
+                Length.mm(800),
+                Force.newtons(600));
     }
 
     private static CrestHolds crest(double neckMm) {
@@ -120,17 +129,8 @@ class ScrewsAndBacksTest {
                 OptionalDouble.empty(),
                 true,
                 TOLD);
-        BackHolds asked = new BackHolds(
-                "back to case",
-                8,
-                NO_8,
-                Length.inches(1.5),
-                wood("plywood", 0.42),
-                Length.mm(12),
-                true,
-                plywood,
-                Force.newtons(300),
-                Force.newtons(500));
+        BackHolds asked =
+                new BackHolds("back to case", 8, screw(12, true, plywood), Force.newtons(300), Force.newtons(500));
         Finding finding = asked.findings().get(0);
         assertThat(finding.verdict()).isEqualTo(Verdict.NOT_JUDGED);
         assertThat(finding.missing())
@@ -143,6 +143,35 @@ class ScrewsAndBacksTest {
     void moreScrewsInTheBackNeverUseMore(@ForAll @IntRange(min = 1, max = 50) int screws) {
         assertThat(back(screws + 1, 12, true).answer().checks().get(0).demand())
                 .isLessThan(back(screws, 12, true).answer().checks().get(0).demand());
+    }
+
+    /** P/b s by hand: (200 + 0.1 × 600) N / 0.8 m × 0.15 m = 48.75 N. */
+    @Test
+    void aPushOnTheFootGoesRoundTheBackAsByHand() {
+        assertThat(square(150, true).answer().each().newtons()).isCloseTo(48.75, within(0.01));
+        assertThat(square(150, true).findings().get(0).verdict()).isEqualTo(Verdict.HOLDS);
+    }
+
+    @Test
+    void aSolidBackKeepsNothingSquareAndIsNotJudged() {
+        assertThat(square(150, false).findings().get(0).missing())
+                .containsExactly(new Missing(
+                        "what keeps the case square: a back of solid wood must be free to move, so it does not",
+                        "use a sheet for the back, or rely on the corners of the case"));
+    }
+
+    @Test
+    void screwsTooFarApartFailAndAreSetCloser() {
+        BackKeepsSquare heavy = new BackKeepsSquare(
+                "back to case",
+                screw(6.5, true, wood("oak", 0.60)),
+                Length.mm(600),
+                true,
+                Length.mm(300),
+                Force.newtons(3000));
+        Finding finding = heavy.findings().get(0);
+        assertThat(finding.verdict()).isEqualTo(Verdict.FAILS);
+        assertThat(finding.remedies().get(0).then().findings().get(0).verdict()).isNotEqualTo(Verdict.FAILS);
     }
 
     /** 6 P a/(w t²) by hand: 6 × 100 N × 80 mm / (60 mm × 19² mm²) = 2.216 MPa. */
