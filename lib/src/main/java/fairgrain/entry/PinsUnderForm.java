@@ -1,5 +1,6 @@
 package fairgrain.entry;
 
+import fairgrain.design.Box;
 import fairgrain.design.Material;
 import fairgrain.design.PinsUnder;
 import fairgrain.finding.Missing;
@@ -53,7 +54,10 @@ final class PinsUnderForm extends Form<Entered> {
 
     PinsUnderForm(Catalog catalog) {
         super("shelf pins", "Four pins under each of some shelves that are alike.");
-        sides = field("sides", new MaterialKind(catalog), "what the holes are bored into")
+        sides = field(
+                        "sides",
+                        new MaterialKind(catalog),
+                        "what the holes are bored into; what the case is made of if left out")
                 .example("white oak")
                 .optional();
     }
@@ -64,14 +68,15 @@ final class PinsUnderForm extends Form<Entered> {
                 e.get(diameter), e.get(inHole), e.get(out), e.get(in), e.get(fromEdge), e.get(fromEnd), e.get(pinsOf));
         return (setting, box) -> {
             List<Missing> missing = new ArrayList<>();
-            Optional<PinSide> side = side(e.get(sides), DampPlace.is(setting), missing);
+            Optional<PinSide> side =
+                    side(e.get(sides).or(() -> box.map(Box::material)), DampPlace.is(setting), missing);
             return new PinsUnder(e.get(name), e.get(under), side, pins, e.get(push), missing);
         };
     }
 
     private static Optional<PinSide> side(Optional<Material> of, boolean damp, List<Missing> missing) {
         if (of.isEmpty()) {
-            missing.add(new Missing("what the sides are made of", "enter it as 'sides'"));
+            missing.add(new Missing("what the sides are made of", "enter it as 'sides', or enter the 'case'"));
             return Optional.empty();
         }
         SheetGood sheet = of.get().sheet();

@@ -141,6 +141,25 @@ class LoadPathTest {
     }
 
     @Test
+    void pinsOfWhichNoSidesAreToldStandInTheCase() {
+        Object pins = in(
+                "name", "pins",
+                "under", "shelf",
+                "diameter", "1/4",
+                "in side", "3/8",
+                "stand out", "3/8",
+                "pins in", "1",
+                "hole from edge", "1",
+                "hole from end", "8",
+                "pins of", "steel");
+        Review review = Review.of(design("20 lb", back(), "shelf pins", blocks((Object[]) pins)));
+        assertThat(review.findings().stream()
+                        .filter(finding -> finding.part().equals("pins"))
+                        .map(Finding::verdict))
+                .containsExactly(Verdict.CLOSE);
+    }
+
+    @Test
     void theWeakestLinkIsTheOneWithTheLeastToSpare() {
         LoadPath path = Review.of(hung("20 lb")).path();
         double least = path.links().stream()
