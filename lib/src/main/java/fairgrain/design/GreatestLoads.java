@@ -6,8 +6,10 @@ import fairgrain.finding.Question;
 import fairgrain.finding.Reliability;
 import fairgrain.quantity.Mass;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.AllowedSolution;
 import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
@@ -45,7 +47,7 @@ public final class GreatestLoads {
 
     /** Whether everything that can be judged holds with so many times as much there, the rest as planned. */
     public static boolean holds(Design design, String on, double times) {
-        return over(loaded(design, on, times)) <= 0;
+        return use(loaded(design, on, times), each -> true).over() <= 0;
     }
 
     private static Design loaded(Design design, String on, double times) {
@@ -76,16 +78,27 @@ public final class GreatestLoads {
         if (planned == 0) {
             return;
         }
-        double most = most(times -> over(loaded(design, on, times)));
+        Use farthest = use(loaded(design, on, FARTHEST), each -> true);
+        // what holds under the farthest load is not looked at again, until the answer is made sure of
+        double most = most(
+                farthest,
+                times -> use(loaded(design, on, times), farthest::overloads).over());
+        if (most < FARTHEST && use(loaded(design, on, most), each -> true).over() > 0) {
+            most = most(
+                    farthest,
+                    times -> use(loaded(design, on, times), each -> true).over());
+        }
         Optional<GreatestLoad.SetBy> setBy = most >= FARTHEST
                 ? Optional.empty()
-                : Optional.of(nearest(loaded(design, on, most + NEAR)).setBy());
+                : use(loaded(design, on, most + NEAR), farthest::overloads)
+                        .hardest()
+                        .map(Used::setBy);
         all.add(new GreatestLoad(on, Mass.kilograms(planned), Mass.kilograms(planned * most), setBy));
     }
 
     /** So many times the planned load that everything judged still holds. */
-    private static double most(UnivariateFunction over) {
-        if (over.value(FARTHEST) <= 0) {
+    private static double most(Use farthest, UnivariateFunction over) {
+        if (farthest.over() <= 0) {
             return FARTHEST;
         }
         if (over.value(0) >= 0) {
@@ -94,36 +107,50 @@ public final class GreatestLoads {
         return new BracketingNthOrderBrentSolver(NEAR, 3).solve(TRIES, over, 0, FARTHEST, AllowedSolution.BELOW_SIDE);
     }
 
-    private static double over(Design design) {
-        return nearest(design).use() - 1;
+    /**
+     * How much of its capacity one check uses, the factor that is required counted in.
+     *
+     * @param asked how many questions stand before the one it belongs to
+     */
+    private record Used(int asked, double use, GreatestLoad.SetBy setBy) {}
+
+    /** Of all questions that were asked. */
+    private record Use(List<Used> each) {
+        Optional<Used> hardest() {
+            return each.stream().max(Comparator.comparingDouble(Used::use));
+        }
+
+        double over() {
+            return each.stream().mapToDouble(Used::use).max().orElse(0) - 1;
+        }
+
+        boolean overloads(int asked) {
+            return each.stream().anyMatch(used -> used.asked() == asked && used.use() > 1);
+        }
     }
 
-    /** How much of its capacity a check uses, the factor that is required counted in. */
-    private record Used(double use, GreatestLoad.SetBy setBy) {}
-
-    private static Used nearest(Design design) {
-        Used most = new Used(0, new GreatestLoad.SetBy(Stage.SHELF, design.name(), ""));
+    private static Use use(Design design, IntPredicate looked) {
+        List<Used> each = new ArrayList<>();
+        int asked = 0;
         for (Part part : design.parts()) {
             for (Question<?> question : part.questions(design)) {
                 Optional<Carries> carries = part.carries(question);
-                if (carries.isEmpty()) {
-                    continue;
-                }
-                for (Outcome outcome :
-                        Reliability.outcomes(question, design.setting().deviations())) {
-                    double use = use(outcome.planned());
-                    if (use > most.use()) {
-                        most = new Used(
-                                use,
+                if (carries.isPresent() && looked.test(asked)) {
+                    double deviations = design.setting().deviations();
+                    for (Outcome outcome : Reliability.outcomes(question, deviations)) {
+                        each.add(new Used(
+                                asked,
+                                use(outcome.planned()),
                                 new GreatestLoad.SetBy(
                                         carries.get().stage(),
                                         part.name(),
-                                        outcome.planned().what()));
+                                        outcome.planned().what())));
                     }
                 }
+                asked++;
             }
         }
-        return most;
+        return new Use(each);
     }
 
     private static double use(Check check) {
