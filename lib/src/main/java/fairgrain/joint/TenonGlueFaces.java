@@ -19,8 +19,8 @@ import fairgrain.quantity.Require;
  */
 public final class TenonGlueFaces {
     public static final Citation SOURCE = Citation.of("own", "torsion of two glued faces", Basis.DERIVED);
-    /** From the printed means and sizes of the tests; the lower of two oaks. */
-    public static final Citation MEAN_SOURCE = Citation.of("eckelman2016", "abstract", Basis.READ);
+    /** The lower of two oaks: means and sizes of the tests were read, the shear strength of the woods is from memory. */
+    public static final Citation MEAN_SOURCE = Citation.of("eckelman2016", "abstract, over first yield", Basis.MEMORY);
 
     /** Mean of tests by first yield. [-] */
     public static final double MEAN = 1.29;
