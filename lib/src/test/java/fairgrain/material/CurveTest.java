@@ -38,6 +38,25 @@ class CurveTest {
                 .as(Pair::new);
     }
 
+    @ParameterizedTest(name = "{0}, {8}")
+    @CsvFileSource(resources = "/published/dimensional-change-second-form.csv", useHeadersInDisplayName = true)
+    void theStraightCurveMovesABoardAsTheExampleSays(
+            String board,
+            double dimension,
+            double shrinkage,
+            double start,
+            double from,
+            double to,
+            double expected,
+            double tolerance,
+            String source,
+            String basis) {
+        Curve curve = new StraightCurve(shrinkage / 100, start / 100);
+        assertThat(dimension * (curve.at(to / 100) / curve.at(from / 100) - 1))
+                .as(source)
+                .isCloseTo(expected, within(tolerance));
+    }
+
     @ParameterizedTest(name = "{0}, {9}, {10}")
     @CsvFileSource(resources = "/published/bent-curve.csv", useHeadersInDisplayName = true)
     void theBentCurveFollowsItsRule(

@@ -33,6 +33,28 @@ class ShrinkageCoefficientTest {
                 .isCloseTo(expectedTangential, within(tolerance));
     }
 
+    /** Shrinkage is printed to 0.1 %, and half the last digit of the coefficient is another 0.015 % at most. */
+    @ParameterizedTest(name = "{0}, {7}, {8}")
+    @CsvFileSource(resources = "/published/shrinkage-coefficients.csv", useHeadersInDisplayName = true)
+    void theTotalShrinkageFromThePrintedCoefficientIsThePrintedOne(
+            String wood,
+            double expectedRadial,
+            double expectedTangential,
+            double start,
+            double radial,
+            double tangential,
+            double tolerance,
+            String source,
+            String basis) {
+        double points = 0.05 + 0.015;
+        assertThat(100 * ShrinkageCoefficient.shrinkage(radial, start / 100))
+                .as(source)
+                .isCloseTo(expectedRadial, within(points));
+        assertThat(100 * ShrinkageCoefficient.shrinkage(tangential, start / 100))
+                .as(source)
+                .isCloseTo(expectedTangential, within(points));
+    }
+
     @ParameterizedTest(name = "{0}: {7}, {8}")
     @CsvFileSource(resources = "/published/shrinkage-coefficient-exceptions.csv", useHeadersInDisplayName = true)
     void theKnownExceptionsDisagree(

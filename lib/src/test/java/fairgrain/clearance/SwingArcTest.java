@@ -1,0 +1,27 @@
+package fairgrain.clearance;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import fairgrain.evidence.Numbers;
+import fairgrain.finding.Basis;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+
+/** Figures of single formulas, worked out apart from the code. */
+class SwingArcTest {
+    @ParameterizedTest(name = "{0}: {1}, {4}")
+    @CsvFileSource(resources = "/published/swing-arc.csv", useHeadersInDisplayName = true)
+    void meetsTheFigure(String formula, String inputs, double expected, double tolerance, String source, Basis basis) {
+        assertThat(value(formula, Numbers.of(inputs)))
+                .as(source + ", " + basis.words())
+                .isCloseTo(expected, within(tolerance));
+    }
+
+    private static double value(String formula, double[] x) {
+        return switch (formula) {
+            case "SwingArc.clearance", "SwingArc.clearance, beside the arc itself" -> SwingArc.clearance(x[0], x[1]);
+            default -> throw new IllegalArgumentException(formula);
+        };
+    }
+}
