@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 class PlainBeamAgainstFiniteElementsTest {
     private static final double MM = 1e-3;
     private static final double MPA = 1e6;
+    private static final TorsionBox BOX = new TorsionBox(0.3, 0.04, 0.006, 3, 0.018, 3e9, 3e9, 1.2e9, 1.2e9);
 
     @ParameterizedTest(name = "{0}, {4}, {9}")
     @CsvFileSource(resources = "/published/plain-beam-against-finite-elements.csv", useHeadersInDisplayName = true)
@@ -39,12 +40,11 @@ class PlainBeamAgainstFiniteElementsTest {
         double thickness = words[0].equals("box") ? 0.04 : Double.parseDouble(words[3]) * MM;
         double i = RectangularSection.secondMoment(depth, thickness);
         double area = RectangularSection.shearArea(depth, thickness);
-        TorsionBox box = new TorsionBox(0.3, 0.04, 0.006, 3, 0.018, 3e9, 3e9, 1.2e9, 1.2e9);
         BeamStretch stretch = switch (words[0]) {
             case "wood" -> new BeamStretch(length, 10_900 * MPA * i, 817.5 * MPA * area);
             case "MDF" -> new BeamStretch(length, 3000 * MPA * i, 150 * MPA * area);
             case "glass" -> BeamStretch.withoutShear(length, 70_000 * MPA * i);
-            case "box" -> new BeamStretch(length, box.bendingStiffness(), box.shearStiffness());
+            case "box" -> new BeamStretch(length, BOX.bendingStiffness(), BOX.shearStiffness());
             default -> throw new AssertionError(beam);
         };
         double size = Double.parseDouble(load.substring(load.lastIndexOf(' ') + 1));
@@ -52,13 +52,20 @@ class PlainBeamAgainstFiniteElementsTest {
                 ? List.of(BeamLoad.Line.uniform(0, length, size * depth))
                 : GeneralBeamTest.loads(load);
         BeamResponse response = GeneralBeam.solve(List.of(stretch), GeneralBeamTest.supports(supports), loads);
-        if (quantity.startsWith("stress")) {
-            double moment = response.moment(Double.parseDouble(quantity.substring(quantity.lastIndexOf(' ') + 1)));
-            return (words[0].equals("box")
-                            ? box.skinStress(moment)
-                            : BendingStress.bending(moment, RectangularSection.sectionModulus(depth, thickness)))
-                    / MPA;
-        }
-        return GeneralBeamTest.quantity(response, quantity) / MM;
+        return switch (quantity.split(" ", -1)[0]) {
+            case "stress" -> {
+                double moment = response.moment(Double.parseDouble(quantity.substring(quantity.lastIndexOf(' ') + 1)));
+                yield stress(words[0], moment, depth, thickness) / MPA;
+            }
+            default -> GeneralBeamTest.quantity(response, quantity) / MM;
+        };
+    }
+
+    private static double stress(String beam, double moment, double depth, double thickness) {
+        return switch (beam) {
+            case "box" -> BOX.skinStress(moment);
+            case "wood", "MDF" -> BendingStress.bending(moment, RectangularSection.sectionModulus(depth, thickness));
+            default -> throw new AssertionError(beam);
+        };
     }
 }

@@ -62,9 +62,11 @@ class UniformLoadTest {
             String row, double beta, String load, double expected, double tolerance, String source, String basis) {
         double span = 1;
         double f = SemiRigidEnds.fixity(beta * E * I / span, span, E, I);
-        double found = load.equals("uniform")
-                ? SemiRigidEnds.deflection(f, E * I, span, E, I)
-                : SemiRigidEnds.centreLoadDeflection(f, E * I, span, E, I);
+        double found = switch (load) {
+            case "uniform" -> SemiRigidEnds.deflection(f, E * I, span, E, I);
+            case "centre" -> SemiRigidEnds.centreLoadDeflection(f, E * I, span, E, I);
+            default -> throw new IllegalArgumentException(load);
+        };
         assertThat(found).as(row + ", " + source + ", " + basis).isCloseTo(expected, within(tolerance));
         assertThat(SemiRigidEnds.turningStiffness(f, span, E, I)).isCloseTo(beta * E * I, within(1e-9 * beta * E * I));
     }

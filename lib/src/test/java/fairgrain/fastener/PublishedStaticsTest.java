@@ -30,7 +30,7 @@ class PublishedStaticsTest {
             case "smallest stud share" -> Arrays.stream(shares(x)).min().orElseThrow();
             case "wedge with friction" -> BevelledRail.wedgeWithFriction(x[0], Math.toRadians(x[1]), Math.atan(x[2]));
             case "combined by the code" -> CombinedLoad.code(x[0], x[1], x[2], x[3]);
-            case "combined" -> CombinedLoad.interaction(x[0], x[1], x[2], x[3]);
+            case "combined with both terms" -> CombinedLoad.interaction(x[0], x[1], x[2], x[3]);
             case "bevel needed" -> BevelledRail.needed(x[0], x[1], x[2], x[3], x[4]);
             case "case strip pull" -> BevelledRail.caseStripPull(x[0], x[1], x[2], x[3], x[4], x[5]);
             case "wall strip pull" -> BevelledRail.wallStripPull(x[0], x[1], x[2], x[3], x[4]);

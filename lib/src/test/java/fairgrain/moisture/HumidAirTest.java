@@ -47,10 +47,13 @@ class HumidAirTest {
             double tolerance,
             String source,
             String basis) {
-        double found = vapour != null
-                ? HumidAir.humidityRatio(vapour, pressure)
-                : HumidAir.relativeHumidity(
+        double found = switch (name) {
+            case "ratio from vapour pressure" -> HumidAir.humidityRatio(given(vapour), pressure);
+            case "humidity from ratio" ->
+                HumidAir.relativeHumidity(
                         Celsius.toKelvin(given(celsius)), HumidAir.vapourPressureOf(given(ratio), pressure));
+            default -> throw new IllegalArgumentException(name);
+        };
         assertThat(found).as(name + ", " + source + ", " + basis).isCloseTo(expected, within(tolerance));
     }
 

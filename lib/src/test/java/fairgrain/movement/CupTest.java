@@ -29,9 +29,11 @@ class CupTest {
             double toleranceMm,
             String source,
             String basis) {
-        double cup = form.equals("faces")
-                ? Cup.height(Cup.curvature(strain, thicknessMm / 1000), widthMm / 1000)
-                : Cup.ofRingsNarrow(tangential, radial, pithMm / 1000, widthMm / 1000);
+        double cup = switch (form) {
+            case "faces" -> Cup.height(Cup.curvature(strain, thicknessMm / 1000), widthMm / 1000);
+            case "narrow" -> Cup.ofRingsNarrow(tangential, radial, pithMm / 1000, widthMm / 1000);
+            default -> throw new IllegalArgumentException(form);
+        };
         assertThat(1000 * cup).as(name + ", " + source + ", " + basis).isCloseTo(expectedMm, within(toleranceMm));
     }
 

@@ -24,6 +24,26 @@ final class GlassPanes {
         return TABLE.stream().filter(each -> each.id().equals(id)).findFirst().orElseThrow();
     }
 
+    /** The same glass with another Poisson ratio. */
+    static Glass poisson(double ratio) {
+        Glass g = glass("float-polished");
+        return new Glass(
+                g.id(),
+                g.name(),
+                g.kind(),
+                g.edge(),
+                g.plies(),
+                g.thicknesses(),
+                70e9,
+                ratio,
+                g.density(),
+                g.characteristic(),
+                g.edgeFactor(),
+                g.permanentStrength(),
+                g.serviceStrength(),
+                g.source());
+    }
+
     static GlassRest rest(GlassSupport support, double spanMm, double depthMm) {
         return new GlassRest(support, Length.mm(spanMm), Length.mm(depthMm), Length.mm(20), Length.mm(15));
     }
