@@ -40,6 +40,16 @@ class BendingFiguresTest {
                 RectangularSection.torsionConstant(x[0], x[1]);
             case "SandwichBeam.faceStress" -> SandwichBeam.faceStress(x[0], x[1], x[2]);
             case "SandwichBeam.coreStress" -> SandwichBeam.coreStress(x[0], x[1], x[2]);
+            case "SemiRigidEnds.deflection, clamped", "SemiRigidEnds.deflection, free to turn" ->
+                SemiRigidEnds.deflection(x[0], 1e3, 1, 1e9, 1e-6);
+            case "SemiRigidEnds.centreLoadDeflection, clamped" ->
+                SemiRigidEnds.centreLoadDeflection(x[0], 1e3, 1, 1e9, 1e-6);
+            case "UniformLoad.shearDeflection, simple" ->
+                UniformLoad.shearDeflection(UniformLoad.Ends.SIMPLE, 1e3, 1, 1e7, 1e-4);
+            case "UniformLoad.shearDeflection, clamped" ->
+                UniformLoad.shearDeflection(UniformLoad.Ends.CLAMPED, 1e3, 1, 1e7, 1e-4);
+            case "UniformLoad.largestMoment, clamped" -> UniformLoad.largestMoment(UniformLoad.Ends.CLAMPED, 1, 1);
+            case "UniformLoad.largestMoment, simple" -> UniformLoad.largestMoment(UniformLoad.Ends.SIMPLE, 1, 1);
             case "SemiRigidEnds.endMoment" -> SemiRigidEnds.endMoment(x[0], x[1], x[2]);
             case "SemiRigidEnds.centreLoadEndMoment" -> SemiRigidEnds.centreLoadEndMoment(x[0], x[1], x[2]);
             case "ShelfPins.rearPin" -> ShelfPins.rearPin(x[0], x[1], x[2], x[3], x[4]);

@@ -39,6 +39,8 @@ class FastenerFiguresTest {
             case "HeadPullThrough.countersinkDepth" -> HeadPullThrough.countersinkDepth(x[0], x[1], x[2]);
             case "HeadPullThrough.thicknessUnderCountersink" -> HeadPullThrough.thicknessUnderCountersink(x[0], x[1]);
             case "DowelBearing.small, constant in MPa" -> DowelBearing.small(1) / MPA;
+            case "DowelBearing.small, rounded to 50 psi" ->
+                DowelBearing.roundedToFiftyPsi(DowelBearing.small(x[0])) / Inches.PA_PER_PSI;
             case "DowelBearing.along, constant in MPa" -> DowelBearing.along(1) / MPA;
             case "DowelBearing.across, constant in MPa and mm" -> DowelBearing.across(1, 9 * MM) * 3 / MPA;
             case "DowelBearing.along" -> DowelBearing.along(x[0]);
