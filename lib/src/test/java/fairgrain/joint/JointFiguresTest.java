@@ -20,6 +20,7 @@ class JointFiguresTest {
 
     private static double value(String formula, double[] x) {
         return switch (formula) {
+            case "BackShear.perScrew" -> BackShear.perScrew(x[0], x[1], x[2]);
             case "DowelSideways.load, dowel shears", "DowelSideways.load, wood crushes" ->
                 DowelSideways.load(x[0], x[1], x[2], x[3]);
             case "GluedDowel.pull, bond", "GluedDowel.pull, dowel tears" -> GluedDowel.pull(x[0], x[1], x[2]);
