@@ -20,6 +20,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -37,10 +39,20 @@ class NeverTest {
         }
     }
 
+    private static @Nullable Design read(String yaml, Reading in) {
+        var root = YamlNodes.read("never.yaml", yaml.getBytes(StandardCharsets.UTF_8), in);
+        return root == null ? null : new DesignForm(CATALOG).design(root, in);
+    }
+
+    private static List<String> problems(String yaml) {
+        Reading in = new Reading(ShopRule.INCHES);
+        assertThat(read(yaml, in)).isNull();
+        return in.problems().stream().map(problem -> problem.text()).toList();
+    }
+
     private static Review review(String yaml) {
         Reading in = new Reading(ShopRule.INCHES);
-        var root = YamlNodes.read("never.yaml", yaml.getBytes(StandardCharsets.UTF_8), in);
-        Design design = root == null ? null : new DesignForm(CATALOG).design(root, in);
+        Design design = read(yaml, in);
         if (design == null) {
             throw new AssertionError(
                     in.problems().stream().map(problem -> problem.text()).toList());
@@ -83,6 +95,36 @@ class NeverTest {
         Review review = review(changed(sample(CUPBOARD), line.strip(), "# left out"));
         assertThat(anyHolds(review, "cabinet on the wall")).isFalse();
         assertThat(review.verdict()).isGreaterThanOrEqualTo(Verdict.NOT_JUDGED);
+    }
+
+    @Test
+    void theWallNeverHoldsWhereItsStudsAreOnlyAssumed() {
+        String assumed = "first stud at: 8\n  studs every: 16";
+        Review review = review(changed(sample(CUPBOARD), "studs at: [8, 24]", assumed));
+        assertThat(anyHolds(review, "cabinet on the wall")).isFalse();
+        assertThat(review.verdict()).isGreaterThanOrEqualTo(Verdict.NOT_JUDGED);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"4/4", "5/4", "1x8", "1 x 8", "nominal 3/4"})
+    void aNominalSizeIsNeverTakenAsReal(String nominal) {
+        String yaml =
+                changed(sample(CUPBOARD), "sawn: quarter, thickness: 1/2", "sawn: quarter, thickness: " + nominal);
+        assertThat(problems(yaml)).hasSize(1).allMatch(problem -> problem.contains("thickness"));
+    }
+
+    /** Rings that nobody looked at, or that run through every angle, are never taken as better than the worst. */
+    @ParameterizedTest
+    @ValueSource(strings = {"unknown", "mixed"})
+    void mixedOrUnknownRingsNeverGiveAWiderPanelThanFlatsawn(String rings) {
+        double flat = widest(review(changed(sample(CUPBOARD), "sawn: quarter", "sawn: flat")));
+        Reading in = new Reading(ShopRule.INCHES);
+        String yaml = changed(sample(CUPBOARD), "sawn: quarter", "sawn: " + rings);
+        if (read(yaml, in) == null) { // a word that is not known is refused, which is as good
+            assertThat(in.problems().toString()).contains(rings);
+        } else {
+            assertThat(widest(review(yaml))).isLessThanOrEqualTo(flat);
+        }
     }
 
     @ParameterizedTest(name = "without ''{0}''")

@@ -33,6 +33,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * How the case hangs on the wall, as far as it was said.
@@ -286,6 +287,14 @@ public record Wall(
 
     /** What is said, but cannot hang a cabinet or be judged. */
     private void unfit(List<Missing> all, Design design, Cabinet cabinet, WallHardware hardware) {
+        String stands = caught(cabinet).stream()
+                .map(at -> design.setting().rule().text(at))
+                .collect(Collectors.joining(", "));
+        need(
+                all,
+                places.first().isEmpty() || stands.isEmpty() || into != ScrewsInto.STUDS,
+                "whether a stud stands at each of " + stands + ": a spacing is only assumed",
+                "prove each by a pilot hole, and enter 'studs at: [" + stands + "]' in place of the spacing");
         need(
                 all,
                 design.box().stream()

@@ -58,7 +58,9 @@ final class WallForm extends Form<Entered> {
             .example("8 in")
             .optional();
     private final Field<Optional<Length>> studsEvery = length(
-                    "studs every", StudPattern.SPACING, "from centre to centre, in place of a list")
+                    "studs every",
+                    StudPattern.SPACING,
+                    "from centre to centre, in place of a list; only assumed, so not judged until each stud is proven")
             .example("16 in")
             .optional();
     private final Field<ScrewsInto> into = field(

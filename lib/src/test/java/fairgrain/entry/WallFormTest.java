@@ -20,7 +20,6 @@ import fairgrain.hanging.Hanging;
 import fairgrain.hanging.HungWeight;
 import fairgrain.hanging.Lift;
 import fairgrain.hanging.RailStrength;
-import fairgrain.quantity.Length;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -133,11 +132,16 @@ class WallFormTest {
     }
 
     @Test
-    void studsComeAsAListOrBySpacing() {
-        assertThat(hanging("studs at", "", "first stud at", "8", "studs every", "16")
-                        .fixing()
-                        .studs())
-                .containsExactly(Length.inches(8), Length.inches(24));
+    void studsBySpacingAreOnlyAssumedAndNotJudgedUntilEachIsProven() {
+        assertThat(finding("studs at", "", "first stud at", "8", "studs every", "16")
+                        .missing())
+                .containsExactly(new Missing(
+                        "whether a stud stands at each of 8 in, 24 in: a spacing is only assumed",
+                        "prove each by a pilot hole, and enter 'studs at: [8 in, 24 in]' in place of the spacing"));
+    }
+
+    @Test
+    void studsComeAsAList() {
         // the third stands in the side of the case and is not caught
         assertThat(hanging("studs at", List.of("8", "24", "31 1/2", "40"))
                         .fixing()
