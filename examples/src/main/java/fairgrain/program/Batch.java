@@ -119,7 +119,7 @@ final class Batch {
             List<String> wrong = in.problems().stream().map(Problem::sentence).toList();
             return new Row(line, "", Verdict.NOT_JUDGED, wrong);
         }
-        Review review = Review.of(design);
+        Review review = Review.briefly(design);
         String taken = design.taken().stream().map(Taken::text).collect(Collectors.joining("; "));
         StringBuilder csv = new StringBuilder();
         try {

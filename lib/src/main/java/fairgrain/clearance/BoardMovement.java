@@ -4,7 +4,6 @@ import fairgrain.finding.Answer;
 import fairgrain.finding.Basis;
 import fairgrain.finding.Check;
 import fairgrain.finding.Citation;
-import fairgrain.finding.Draw;
 import fairgrain.finding.Evidence;
 import fairgrain.finding.Finding;
 import fairgrain.finding.Model;
@@ -64,8 +63,8 @@ public record BoardMovement(
             double swelling = Double.NEGATIVE_INFINITY;
             double shrinking = Double.NEGATIVE_INFINITY;
             for (double day : year.days(draw)) {
-                swelling = Math.max(swelling, width.metres() * (ratio(year, day, year.damp(draw), draw) - 1));
-                shrinking = Math.max(shrinking, width.metres() * (1 - ratio(year, day, year.dry(draw), draw)));
+                swelling = Math.max(swelling, width.metres() * (year.widthRatio(day, year.damp(draw), draw) - 1));
+                shrinking = Math.max(shrinking, width.metres() * (1 - year.widthRatio(day, year.dry(draw), draw)));
             }
             double swells = swelling;
             return new Movement(
@@ -78,10 +77,6 @@ public record BoardMovement(
                                     r.metres(),
                                     Dimension.LENGTH)));
         };
-    }
-
-    private double ratio(YearSpreads year, double from, double to, Draw draw) {
-        return board.widthRatio(from, to, year.rings(draw), year.factor(draw));
     }
 
     private YearSpreads year() {

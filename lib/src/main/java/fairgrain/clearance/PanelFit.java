@@ -4,7 +4,6 @@ import fairgrain.finding.Answer;
 import fairgrain.finding.Basis;
 import fairgrain.finding.Check;
 import fairgrain.finding.Citation;
-import fairgrain.finding.Draw;
 import fairgrain.finding.Evidence;
 import fairgrain.finding.Finding;
 import fairgrain.finding.Model;
@@ -17,7 +16,6 @@ import fairgrain.part.Panel;
 import fairgrain.part.Setting;
 import fairgrain.part.Spacer;
 import fairgrain.part.Tongue;
-import fairgrain.quantity.Dimension;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.Limits;
 import java.util.ArrayList;
@@ -49,10 +47,8 @@ public record PanelFit(String part, Panel panel, Opening opening, Length wanted,
 
     static final Length AT_EACH_END = Length.inches(1 / 16.0);
 
-    private static final double CUT_SD = 0.0003; // m
-    private static final double GROOVE_SD = 0.0002; // m
-    private static final int CUT_SPREAD = YearSpreads.COUNT;
-    private static final int GROOVE_SPREAD = YearSpreads.COUNT + 1;
+    static final double CUT_SD = 0.0003; // m
+    static final double GROOVE_SD = 0.0002; // m
 
     public PanelFit {
         WANTED.check(wanted);
@@ -103,28 +99,12 @@ public record PanelFit(String part, Panel panel, Opening opening, Length wanted,
             Length shrinkage = today.minus(atDry);
             return pinned ? shrinkage.times(0.5) : shrinkage;
         }
-
-        private Fit worse(Fit other) {
-            return new Fit(
-                    today,
-                    atDry.compareTo(other.atDry) <= 0 ? atDry : other.atDry,
-                    atDamp.compareTo(other.atDamp) >= 0 ? atDamp : other.atDamp,
-                    room,
-                    holdAtDry.compareTo(other.holdAtDry) <= 0 ? holdAtDry : other.holdAtDry,
-                    worse(bottoming, other.bottoming),
-                    worse(slipping, other.slipping),
-                    shoulder.flatMap(s -> other.shoulder.map(o -> worse(s, o))),
-                    binding.flatMap(b -> other.binding.map(o -> worse(b, o))));
-        }
-
-        private static Check worse(Check one, Check other) {
-            return one.margin() <= other.margin() ? one : other;
-        }
     }
 
     @Override
     public List<Spread> spreads() {
-        return year().with(
+        return new YearSpreads(panel.board(), in)
+                .with(
                         part,
                         new Spread(part + "/cut", "how true the panel is cut", CUT_SD),
                         new Spread(part + "/groove", "how deep the groove really is", GROOVE_SD));
@@ -132,65 +112,11 @@ public record PanelFit(String part, Panel panel, Opening opening, Length wanted,
 
     @Override
     public Model<Fit> model() {
-        YearSpreads year = year();
-        return draw -> {
-            Fit worst = null;
-            for (double day : year.days(draw)) {
-                Fit fit = fit(year, day, draw);
-                worst = worst == null ? fit : worst.worse(fit);
-            }
-            if (worst == null) {
-                throw new IllegalStateException("a year has at least one day");
-            }
-            return worst;
-        };
+        return new PanelModel(this);
     }
 
-    private Fit fit(YearSpreads year, double day, Draw draw) {
-        double factor = year.factor(draw);
-        double rings = year.rings(draw);
-        double cut = width.metres() + CUT_SD * draw.of(CUT_SPREAD);
-        double depth = opening.groove().depth().metres() + GROOVE_SD * draw.of(GROOVE_SPREAD);
-        double atDry = cut * panel.board().widthRatio(day, year.dry(draw), rings, factor);
-        double atDamp = cut * panel.board().widthRatio(day, year.damp(draw), rings, factor);
-        double room = opening.across().metres() + 2 * depth;
-        double middle = (atDry - opening.across().metres()) / 2; // what lies in each groove if it stays in the middle
-        double hold = panel.pinned()
-                ? middle - slack(depth - middle)
-                : atDry - opening.across().metres() - depth;
-        double deepest = panel.pinned() ? (atDamp - opening.across().metres()) / 2 : depth;
-        return new Fit(
-                new Length(cut),
-                new Length(atDry),
-                new Length(atDamp),
-                new Length(room),
-                new Length(hold),
-                Check.of(
-                        "swelling still to come, against the gap left",
-                        atDamp - cut,
-                        room - 2 * squeezed(panel).metres() - cut,
-                        Dimension.LENGTH),
-                Check.of("hold wanted at the dry end, against what stays in", wanted.metres(), hold, Dimension.LENGTH),
-                Optional.ofNullable(panel.tongue())
-                        .map(t -> Check.of(
-                                "tongue inside the frame at the damp end, against its length",
-                                deepest,
-                                t.length().metres(),
-                                Dimension.LENGTH)),
-                edge().map(t -> Check.of(
-                        "swelling of its edge in thickness, against its play in the groove",
-                        t.metres() * (panel.board().thicknessRatio(day, year.damp(draw), rings, factor) - 1),
-                        opening.groove().width().minus(t).metres(),
-                        Dimension.LENGTH)));
-    }
-
-    /** How far it slides off the middle where its spacers have come loose [m]. */
-    private double slack(double gap) {
-        Spacer spacer = panel.spacer();
-        return spacer == null ? 0 : Math.max(0, gap - spacer.thickness().metres());
-    }
-
-    private static Length squeezed(Panel panel) {
+    /** How thick its spacers are at the least; nothing without spacers. */
+    static Length squeezed(Panel panel) {
         Spacer spacer = panel.spacer();
         return spacer == null ? Length.ZERO : spacer.squeezed();
     }
@@ -218,10 +144,6 @@ public record PanelFit(String part, Panel panel, Opening opening, Length wanted,
                 : Optional.of(in.rule()
                         .down(along.plus(
                                 opening.groove().depth().minus(AT_EACH_END).times(2))));
-    }
-
-    private YearSpreads year() {
-        return new YearSpreads(panel.board(), in);
     }
 
     /** How wide it is month by month; empty where the months of the room or the moisture on the day are not known. */

@@ -13,45 +13,57 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
-/**
- * How wide to cut a panel: of all widths for which {@link PanelFit} holds, the one in the middle.
- *
- * @param uncut the panel; its width is not looked at
- */
-public record PanelWidth(PanelFit uncut) implements Question<PanelFit.Fit> {
+/** How wide to cut a panel: of all widths for which {@link PanelFit} holds, the one in the middle. */
+public final class PanelWidth implements Question<PanelFit.Fit> {
     private static final double ACCURACY = 1e-7; // m
     private static final int MOST_TRIES = 200;
-    private static final int BOTTOMING = 0;
-    private static final int SLIPPING = 1;
 
-    /** The widths that neither bottom out at the damp end nor lose the wanted hold at the dry end. */
-    public Window window() {
+    private final PanelFit uncut;
+    private final Window window;
+
+    /**
+     * The question.
+     *
+     * @param uncut the panel; its width is not looked at
+     */
+    public PanelWidth(PanelFit uncut) {
+        this.uncut = uncut;
         double across = uncut.opening().across().metres();
         double room = across + 2 * uncut.opening().groove().depth().metres();
         double most = Math.min(room * 2, Board.WIDTH.most());
         BrentSolver solver = new BrentSolver(ACCURACY);
-        return new Window(
-                new Length(solver.solve(MOST_TRIES, w -> plannedMargin(w, SLIPPING), across / 2, most)),
-                new Length(solver.solve(MOST_TRIES, w -> plannedMargin(w, BOTTOMING), across / 2, most)));
+        this.window = new Window(
+                new Length(solver.solve(MOST_TRIES, w -> plannedMargin(w, PanelModel.SLIPPING), across / 2, most)),
+                new Length(solver.solve(MOST_TRIES, w -> plannedMargin(w, PanelModel.BOTTOMING), across / 2, most)));
+    }
+
+    public PanelFit uncut() {
+        return uncut;
+    }
+
+    /** The widths that neither bottom out at the damp end nor lose the wanted hold at the dry end. */
+    public Window window() {
+        return window;
     }
 
     private double plannedMargin(double width, int check) {
-        PanelFit fit = uncut.cut(new Length(width));
-        Model<PanelFit.Fit> model = fit.model();
-        Draw worst = Reliability.worst(model, fit.spreads(), check, uncut.in().deviations());
-        return model.at(worst).checks().get(check).margin();
+        PanelModel model = new PanelModel(uncut.cut(new Length(width)));
+        Draw worst = Reliability.worst(
+                draw -> model.margin(draw, check),
+                PanelModel.SPREADS,
+                uncut.in().deviations());
+        return model.margin(worst, check);
     }
 
     /** The panel cut to the mark nearest the middle of the window; empty where no mark lies in it. */
     public Optional<PanelFit> cut() {
-        Window window = window();
         Length middle = uncut.in().rule().nearest(window.middle());
         return window.contains(middle) ? Optional.of(uncut.cut(middle)) : Optional.empty();
     }
 
     /** The panel as it would be cut: {@link #cut}, or the least bad width where none will do. */
     public PanelFit chosen() {
-        return cut().orElseGet(() -> uncut.cut(uncut.in().rule().nearest(window().middle())));
+        return cut().orElseGet(() -> uncut.cut(uncut.in().rule().nearest(window.middle())));
     }
 
     @Override
@@ -72,5 +84,10 @@ public record PanelWidth(PanelFit uncut) implements Question<PanelFit.Fit> {
     @Override
     public List<Finding> findings() {
         return List.of(new PanelWords(chosen()).planned(this));
+    }
+
+    @Override
+    public List<Finding> brief() {
+        return List.of(new PanelWords(chosen()).draft(this).done());
     }
 }

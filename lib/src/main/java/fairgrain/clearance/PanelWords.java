@@ -40,8 +40,27 @@ final class PanelWords {
 
     /** The panel is still to be cut. */
     Finding planned(PanelWidth plan) {
+        Finding.Draft draft = draft(plan);
+        if (noneWillDo(plan)) {
+            draft.remedies(PanelCures.of(plan.uncut(), thickest()));
+        } else {
+            draft.remedies(PanelCures.ofEdge(fit, thickest()));
+        }
+        expectedWidths(draft);
+        heldOrFree(draft, plan);
+        knowingWouldWin(draft, plan);
+        return draft.done();
+    }
+
+    /** Whether no width will do; the window may be so narrow that no mark of the rule lies in it. */
+    private boolean noneWillDo(PanelWidth plan) {
+        return !plan.window().contains(fit.width());
+    }
+
+    /** The same without cures and most notes. */
+    Finding.Draft draft(PanelWidth plan) {
         Window window = plan.window();
-        boolean none = !window.contains(fit.width()); // it may be so narrow that no mark of the rule lies in it
+        boolean none = noneWillDo(plan);
         Length gap = rule().down(expected.room().minus(fit.width()).times(0.5));
         Words why = none
                 ? Words.of(
@@ -64,15 +83,7 @@ final class PanelWords {
         }
         draft.outcomes(outcomes);
         tongueSizes(draft);
-        if (none) {
-            draft.remedies(PanelCures.of(plan.uncut(), thickest()));
-        } else {
-            draft.remedies(PanelCures.ofEdge(fit, thickest()));
-        }
-        expectedWidths(draft);
-        heldOrFree(draft, plan);
-        knowingWouldWin(draft, plan);
-        return draft.done();
+        return draft;
     }
 
     /** The panel is cut already. */

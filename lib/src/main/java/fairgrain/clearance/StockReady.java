@@ -170,9 +170,25 @@ public record StockReady(String part, Board thickest, double gravity, Setting in
 
     @Override
     public List<Finding> findings() {
+        List<Outcome> outcomes = Reliability.outcomes(this, in.deviations());
+        Finding.Draft draft = draft(outcomes);
+        if (in.day().estimate().expected() <= SATURATED) {
+            notes(draft);
+            if (!holds(outcomes)) {
+                remedy(draft);
+            }
+        }
+        return List.of(draft.done());
+    }
+
+    @Override
+    public List<Finding> brief() {
+        return List.of(draft(Reliability.outcomes(this, in.deviations())).done());
+    }
+
+    private Finding.Draft draft(List<Outcome> outcomes) {
         double damp = in.year().damp().expected();
         double moisture = in.day().estimate().expected();
-        List<Outcome> outcomes = Reliability.outcomes(this, in.deviations());
         Words why = moisture > damp
                 ? Words.of(
                         "The stock is wetter than the room ever makes it ({} against {}): what is cut from it shrinks"
@@ -190,36 +206,31 @@ public record StockReady(String part, Board thickest, double gravity, Setting in
             draft.missing(
                     "how long it takes to dry",
                     "let it dry to less than 30 % outdoors under cover, then weigh an offcut");
-            return List.of(draft.done());
+        } else if (away() > NEARER) {
+            draft.size("time on stickers in the room, to within half a point of its middle", rest());
+            if (away() > NEAR) {
+                draft.size("to within one point", until(NEAR, 1 / TransverseDiffusion.BAND));
+            }
         }
-        times(draft);
-        core(draft);
-        if (moisture > damp + ABOVE_DAMP) {
-            draft.note(
-                    "However long it lies where it is, it gets no drier than the air there lets it: air-dried for years"
-                            + " is not dry. Bring it into the room, or into air as dry.");
-        }
-        if (!holds(outcomes)) {
-            remedy(draft);
-        }
-        return List.of(draft.done());
+        return draft;
     }
 
-    private void times(Finding.Draft draft) {
-        double slow = 1 / TransverseDiffusion.BAND;
+    private void notes(Finding.Draft draft) {
         if (away() <= NEARER) {
             draft.note("It is within half a point of the middle of the room's year: it need not wait.");
-            return;
-        }
-        draft.size("time on stickers in the room, to within half a point of its middle", rest());
-        if (away() > NEAR) {
-            draft.size("to within one point", until(NEAR, slow));
+        } else if (away() > NEAR) {
             draft.note(
                     "These are for the thickest board, {}, if its wood is slow for its kind; to within one point it is"
                             + " expected to take {}, and {} if it is quick.",
                     thickest.thickness(),
                     until(NEAR, 1),
                     until(NEAR, TransverseDiffusion.BAND));
+        }
+        core(draft);
+        if (in.day().estimate().expected() > in.year().damp().expected() + ABOVE_DAMP) {
+            draft.note(
+                    "However long it lies where it is, it gets no drier than the air there lets it: air-dried for years"
+                            + " is not dry. Bring it into the room, or into air as dry.");
         }
     }
 

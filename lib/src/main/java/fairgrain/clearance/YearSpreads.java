@@ -2,6 +2,7 @@ package fairgrain.clearance;
 
 import fairgrain.finding.Draw;
 import fairgrain.finding.Spread;
+import fairgrain.part.AcrossGrain;
 import fairgrain.part.Board;
 import fairgrain.part.Setting;
 import java.util.ArrayList;
@@ -26,10 +27,12 @@ final class YearSpreads {
 
     private final Board board;
     private final Setting in;
+    private final AcrossGrain wood;
 
     YearSpreads(Board board, Setting in) {
         this.board = board;
         this.in = in;
+        this.wood = board.acrossGrain();
     }
 
     List<Spread> with(String part, Spread... own) {
@@ -76,6 +79,38 @@ final class YearSpreads {
         return in.day().known()
                 ? new double[] {Math.max(DRIEST, in.day().estimate().at(draw.of(DAY)))}
                 : new double[] {dry(draw), damp(draw)};
+    }
+
+    /** Its width at one moisture over that at another. */
+    double widthRatio(double from, double to, Draw draw) {
+        return wood.widthRatio(from, to, rings(draw), factor(draw));
+    }
+
+    /** Its width at the dry end over that on the day; the least, where the day is not known. */
+    double widthAtDry(Draw draw) {
+        double least = Double.POSITIVE_INFINITY;
+        for (double day : days(draw)) {
+            least = Math.min(least, widthRatio(day, dry(draw), draw));
+        }
+        return least;
+    }
+
+    /** Its width at the damp end over that on the day; the greatest, where the day is not known. */
+    double widthAtDamp(Draw draw) {
+        double most = 0;
+        for (double day : days(draw)) {
+            most = Math.max(most, widthRatio(day, damp(draw), draw));
+        }
+        return most;
+    }
+
+    /** Its thickness at the damp end over that on the day; the greatest, where the day is not known. */
+    double thicknessAtDamp(Draw draw) {
+        double most = 0;
+        for (double day : days(draw)) {
+            most = Math.max(most, wood.thicknessRatio(day, damp(draw), rings(draw), factor(draw)));
+        }
+        return most;
     }
 
     private double settling(Draw draw) {

@@ -16,6 +16,10 @@ public record Asked<A extends Answer>(Part by, Question<A> question, A answer, L
         return new Asked<>(by, question, question.answer(), question.findings());
     }
 
+    static <A extends Answer> Asked<A> briefly(Part by, Question<A> question) {
+        return new Asked<>(by, question, question.answer(), question.brief());
+    }
+
     /** Where the answer is acted on. */
     public Workplace where() {
         return by.where();

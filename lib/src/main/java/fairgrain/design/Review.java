@@ -10,6 +10,7 @@ import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.BiFunction;
 
 /** Every question that the parts of a design ask of themselves, answered. */
 public record Review(Design design, List<Asked<?>> asked, LoadPath path) {
@@ -18,10 +19,19 @@ public record Review(Design design, List<Asked<?>> asked, LoadPath path) {
     }
 
     public static Review of(Design design) {
+        return of(design, Asked::of);
+    }
+
+    /** With findings that keep most of their notes and cures to themselves, for a table of sizes. See {@link Question#brief}. */
+    public static Review briefly(Design design) {
+        return of(design, Asked::briefly);
+    }
+
+    private static Review of(Design design, BiFunction<Part, Question<?>, Asked<?>> ask) {
         List<Asked<?>> asked = new ArrayList<>();
         for (Part part : design.parts()) {
             for (Question<?> question : part.questions(design)) {
-                asked.add(Asked.of(part, question));
+                asked.add(ask.apply(part, question));
             }
         }
         return new Review(design, asked, LoadPath.of(design, asked));

@@ -71,12 +71,28 @@ final class ByName<T> implements Finder<T> {
         return hint;
     }
 
-    private static String plain(String words) {
-        return words.toLowerCase(Locale.ROOT)
-                .replace("#", "no ")
-                .replaceAll("[^a-z0-9/ ]+", " ")
-                .replaceAll("(?<!\\d)/|/(?!\\d)", " ")
-                .replaceAll(" +", " ")
-                .strip();
+    /** Small letters and digits with single blanks between them; a stroke stays between the digits of a fraction only. */
+    static String plain(String words) {
+        String small = words.toLowerCase(Locale.ROOT);
+        StringBuilder plain = new StringBuilder(small.length());
+        boolean blank = false;
+        for (int i = 0; i < small.length(); i++) {
+            char c = small.charAt(i);
+            boolean fraction = c == '/' && isDigit(small, i - 1) && isDigit(small, i + 1);
+            if (!fraction && c != '#' && !isDigit(small, i) && (c < 'a' || c > 'z')) {
+                blank = true;
+                continue;
+            }
+            if (blank && plain.length() > 0) {
+                plain.append(' ');
+            }
+            blank = c == '#';
+            plain.append(blank ? "no" : c);
+        }
+        return plain.toString();
+    }
+
+    private static boolean isDigit(String text, int at) {
+        return at >= 0 && at < text.length() && text.charAt(at) >= '0' && text.charAt(at) <= '9';
     }
 }

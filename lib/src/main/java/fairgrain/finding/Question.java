@@ -19,6 +19,14 @@ public interface Question<A extends Answer> {
     /** The answer in words, with sizes, checks, cures and cautions. */
     List<Finding> findings();
 
+    /**
+     * The findings without their notes and cures, for a table of sizes: parts, sizes, checks, what is missing and cautions are the same.
+     * Looking for cures takes longer than all the rest.
+     */
+    default List<Finding> brief() {
+        return findings();
+    }
+
     /** The answer at what is expected. */
     default A answer() {
         return model().at(Draw.AS_PLANNED);

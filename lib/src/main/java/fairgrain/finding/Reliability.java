@@ -19,32 +19,37 @@ public final class Reliability {
 
     /** The likely worst case for one check. */
     public static <A extends Answer> Draw worst(Model<A> model, List<Spread> spreads, int check, double deviations) {
-        return worst(draw -> margin(model, draw, check), spreads.size(), deviations);
+        return worst(draw -> model.margin(draw, check), spreads.size(), deviations);
     }
 
     /** The likely worst case for a margin on which so many spreads work. */
     public static Draw worst(ToDoubleFunction<Draw> margin, int spreads, double deviations) {
-        double[] slope = new double[spreads];
-        for (int i = 0; i < spreads; i++) {
-            slope[i] = margin.applyAsDouble(shifted(new double[spreads], i, deviations))
-                    - margin.applyAsDouble(shifted(new double[spreads], i, -deviations));
-        }
-        return worst(margin, slope, deviations);
+        return worst(margin, slope(margin, new double[spreads], deviations), deviations);
     }
 
     /** The same from the slope that is seen from what is planned, as far as the worst case may lie. */
     private static Draw worst(ToDoubleFunction<Draw> margin, double[] far, double deviations) {
         double[] z = downhill(far, deviations);
         for (int round = 0; round < BENDS; round++) {
-            double[] slope = new double[z.length];
-            for (int i = 0; i < z.length; i++) {
-                slope[i] = margin.applyAsDouble(shifted(z, i, HALF_STEP))
-                        - margin.applyAsDouble(shifted(z, i, -HALF_STEP));
-            }
-            z = downhill(slope, deviations);
+            z = downhill(slope(margin, z, HALF_STEP), deviations);
         }
         double[] worst = z;
         return i -> worst[i];
+    }
+
+    /** What the margin gains from one step back to one step on, spread by spread. */
+    private static double[] slope(ToDoubleFunction<Draw> margin, double[] z, double step) {
+        double[] beside = z.clone();
+        Draw there = i -> beside[i];
+        double[] slope = new double[z.length];
+        for (int i = 0; i < z.length; i++) {
+            beside[i] = z[i] + step;
+            slope[i] = margin.applyAsDouble(there);
+            beside[i] = z[i] - step;
+            slope[i] -= margin.applyAsDouble(there);
+            beside[i] = z[i];
+        }
+        return slope;
     }
 
     private static double[] downhill(double[] slope, double deviations) {
@@ -76,20 +81,23 @@ public final class Reliability {
                     model.at(i -> -deviations).checks(),
                     expected);
         }
-        double[][] slopes = new double[expected.size()][spreads.size()];
-        for (int i = 0; i < spreads.size(); i++) {
-            List<Check> up =
-                    model.at(shifted(new double[spreads.size()], i, deviations)).checks();
-            List<Check> down = model.at(shifted(new double[spreads.size()], i, -deviations))
-                    .checks();
+        double[][] far = new double[expected.size()][spreads.size()];
+        double[] beside = new double[spreads.size()];
+        Draw there = i -> beside[i];
+        for (int i = 0; i < beside.length; i++) {
+            beside[i] = deviations;
+            List<Check> up = model.at(there).checks();
+            beside[i] = -deviations;
+            List<Check> down = model.at(there).checks();
+            beside[i] = 0;
             for (int check = 0; check < expected.size(); check++) {
-                slopes[check][i] = up.get(check).margin() - down.get(check).margin();
+                far[check][i] = up.get(check).margin() - down.get(check).margin();
             }
         }
         List<Outcome> outcomes = new ArrayList<>();
         for (int check = 0; check < expected.size(); check++) {
             int at = check;
-            Draw worst = worst(draw -> margin(model, draw, at), slopes[check], deviations);
+            Draw worst = worst(draw -> model.margin(draw, at), far[check], deviations);
             outcomes.add(new Outcome(model.at(worst).checks().get(check), expected.get(check)));
         }
         return List.copyOf(outcomes);
@@ -102,13 +110,5 @@ public final class Reliability {
             outcomes.add(new Outcome((worseUp ? up : down).get(check), expected.get(check)));
         }
         return List.copyOf(outcomes);
-    }
-
-    private static <A extends Answer> double margin(Model<A> model, Draw draw, int check) {
-        return model.at(draw).checks().get(check).margin();
-    }
-
-    private static Draw shifted(double[] z, int at, double by) {
-        return i -> i == at ? z[i] + by : z[i];
     }
 }

@@ -5,10 +5,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** One of several words; capitals and hyphens do not matter. */
 final class ChoiceKind<V> implements Kind<V> {
+    private static final Pattern BLANKS = Pattern.compile("[\\s_-]+");
+
     private final Map<String, V> words = new LinkedHashMap<>();
     private final List<String> own;
 
@@ -32,7 +35,7 @@ final class ChoiceKind<V> implements Kind<V> {
 
     /** How a word is compared. */
     static String plain(String word) {
-        return word.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", " ");
+        return BLANKS.matcher(word.strip().toLowerCase(Locale.ROOT)).replaceAll(" ");
     }
 
     @Override

@@ -29,10 +29,31 @@ public final class RingDirection {
      * @return S [fraction]
      */
     public static double shrinkage(double tangential, double radial, double angle) {
+        return between(tangential, radial, radialShare(angle));
+    }
+
+    /**
+     * How much of the radial shrinkage is in the shrinkage along the line.
+     *
+     * @param angle θ, between rings and line [rad]
+     * @return sin² θ [fraction]
+     */
+    public static double radialShare(double angle) {
+        double sin = Math.sin(Require.between("ring angle", angle, 0, Math.PI / 2, "rad"));
+        return sin * sin;
+    }
+
+    /**
+     * Shrinkage along the line, for one angle and many shrinkages.
+     *
+     * @param tangential S_T [fraction]
+     * @param radial S_R [fraction]
+     * @param radialShare sin² θ [fraction]
+     * @return S [fraction]
+     */
+    public static double between(double tangential, double radial, double radialShare) {
         double t = Require.finite("tangential shrinkage", tangential, "(a fraction)");
         double r = Require.finite("radial shrinkage", radial, "(a fraction)");
-        double a = Require.between("ring angle", angle, 0, Math.PI / 2, "rad");
-        double sin = Math.sin(a);
-        return t + (r - t) * sin * sin;
+        return t + (r - t) * Require.between("share of the radial shrinkage", radialShare, 0, 1, "(a fraction)");
     }
 }

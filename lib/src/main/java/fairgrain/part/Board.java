@@ -1,9 +1,7 @@
 package fairgrain.part;
 
-import fairgrain.material.Curve;
 import fairgrain.material.Shrinkage;
 import fairgrain.material.Wood;
-import fairgrain.movement.RingDirection;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.Limits;
 
@@ -43,46 +41,26 @@ public record Board(Wood wood, Shrinkage shrinkage, RingAngle rings, Length thic
      * @param factor how many times the average this board shrinks
      */
     public double widthRatio(double from, double to, double ringDeviation, double factor) {
-        return ratio(from, to, rings.radians(ringDeviation), factor);
+        return acrossGrain().widthRatio(from, to, ringDeviation, factor);
     }
 
     /** The same through its thickness, which lies a right angle from the width. */
     public double thicknessRatio(double from, double to, double ringDeviation, double factor) {
-        return ratio(from, to, Math.PI / 2 - rings.radians(ringDeviation), factor);
+        return acrossGrain().thicknessRatio(from, to, ringDeviation, factor);
     }
 
     /** The width by the straight shrinkage line alone. */
     public double straightRatio(double from, double to) {
-        return straight(from, to, rings.radians(0), 1);
+        return acrossGrain().straightRatio(from, to);
     }
 
     /** The width by the bent curve alone; by the straight line where no differential shrinkage is known. */
     public double bentRatio(double from, double to) {
-        return bent(from, to, rings.radians(0), 1);
+        return acrossGrain().bentRatio(from, to);
     }
 
-    private double ratio(double from, double to, double angle, double factor) {
-        double straight = straight(from, to, angle, factor);
-        if (!shrinkage.isBent()) {
-            return straight;
-        }
-        double bent = bent(from, to, angle, factor);
-        return Math.abs(bent - 1) > Math.abs(straight - 1) ? bent : straight;
-    }
-
-    private double straight(double from, double to, double angle, double factor) {
-        return ratio(shrinkage.tangentialCurve(), shrinkage.radialCurve(), from, to, angle, factor);
-    }
-
-    private double bent(double from, double to, double angle, double factor) {
-        return ratio(shrinkage.bentTangentialCurve(), shrinkage.bentRadialCurve(), from, to, angle, factor);
-    }
-
-    private static double ratio(Curve tangential, Curve radial, double from, double to, double angle, double factor) {
-        return size(tangential, radial, to, angle, factor) / size(tangential, radial, from, angle, factor);
-    }
-
-    private static double size(Curve tangential, Curve radial, double moisture, double angle, double factor) {
-        return 1 - factor * RingDirection.shrinkage(1 - tangential.at(moisture), 1 - radial.at(moisture), angle);
+    /** Its movement with the curves laid out, for whoever asks many times. */
+    public AcrossGrain acrossGrain() {
+        return new AcrossGrain(shrinkage, rings);
     }
 }

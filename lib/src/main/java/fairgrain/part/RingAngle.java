@@ -28,6 +28,7 @@ public record RingAngle(double degrees, double sd, String word) {
     public static final RingAngle UNKNOWN = new RingAngle(0, 0, "unknown rings, taken as flatsawn");
 
     private static final Pattern ANGLE = Pattern.compile("(\\d{1,2}(?:\\.\\d{1,3})?) ?(?:degrees|degree|deg|°)");
+    private static final Pattern SAWN = Pattern.compile("[ -]?sawn$");
     private static final double MEASURED_SD = 3; // degrees: read off the end of a board
 
     public RingAngle {
@@ -47,7 +48,7 @@ public record RingAngle(double degrees, double sd, String word) {
 
     /** Reads flat, rift, quarter (with or without "sawn"), unknown, or an angle such as 60 degrees. */
     public static RingAngle read(String text) {
-        String typed = text.strip().toLowerCase(Locale.ROOT).replaceAll("[ -]?sawn$", "");
+        String typed = SAWN.matcher(text.strip().toLowerCase(Locale.ROOT)).replaceAll("");
         Matcher angle = ANGLE.matcher(typed);
         if (angle.matches()) {
             return degrees(Double.parseDouble(angle.group(1)));

@@ -192,6 +192,11 @@ public record ShelfSag(
         return List.of(new ShelfWords(this).finding());
     }
 
+    @Override
+    public List<Finding> brief() {
+        return List.of(new ShelfWords(this).brief());
+    }
+
     /** The likely worst margin of all checks, in parts of each limit. */
     double plannedMargin() {
         return new SagModel(this).plannedMargin();

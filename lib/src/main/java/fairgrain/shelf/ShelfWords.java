@@ -29,19 +29,42 @@ final class ShelfWords {
 
     private final ShelfSag shelf;
     private final SagModel model;
+    private final ShelfSag.Sag expected;
+    private final List<Draw> worst;
+    private final List<Outcome> outcomes;
+    private final Length worstFirst;
+    private final Length worstLater;
 
     ShelfWords(ShelfSag shelf) {
         this.shelf = shelf;
         model = new SagModel(shelf);
+        expected = model.at(Draw.AS_PLANNED);
+        worst = model.worst();
+        outcomes = model.outcomes(worst);
+        worstFirst = ShelfSag.sag(outcomes.get(0).planned().demand());
+        worstLater = ShelfSag.sag(outcomes.get(1).planned().demand());
     }
 
     Finding finding() {
-        ShelfSag.Sag expected = model.at(Draw.AS_PLANNED);
-        List<Draw> worst = model.worst();
-        List<Outcome> outcomes = model.outcomes(worst);
-        Length worstFirst = ShelfSag.sag(outcomes.get(0).planned().demand());
-        Length worstLater = ShelfSag.sag(outcomes.get(1).planned().demand());
-        Finding.Draft draft = Finding.about(
+        Finding.Draft draft = draft();
+        sags(draft);
+        reach(draft);
+        tests(draft);
+        draft.note("Nearest to its limit: " + nearest(outcomes) + ".");
+        Limits limits = limits(draft);
+        cures(draft, limits);
+        return draft.done();
+    }
+
+    /** Without cures and notes. */
+    Finding brief() {
+        Finding.Draft draft = draft();
+        limits(draft);
+        return draft.done();
+    }
+
+    private Finding.Draft draft() {
+        return Finding.about(
                         shelf.part(),
                         "will it sag",
                         Words.of(
@@ -57,19 +80,13 @@ final class ShelfWords {
                 .outcomes(outcomes)
                 .missing(new ShelfStrength(model.solved()).missing())
                 .cautions(Caution.ASSUMED_CONTENTS, Caution.SHELF_IN_USE);
-        sags(draft, expected, worst, worstLater);
-        reach(draft, expected);
-        tests(draft);
-        draft.note("Nearest to its limit: " + nearest(outcomes) + ".");
-        limits(draft, outcomes, worst);
-        return draft.done();
     }
 
     private String things() {
         return shelf.loads().things().isEmpty() ? "" : " and the single things on it,";
     }
 
-    private void sags(Finding.Draft draft, ShelfSag.Sag expected, List<Draw> worst, Length worstLater) {
+    private void sags(Finding.Draft draft) {
         if (Bends.twists(shelf)) {
             draft.note(
                     "On the first day the front edge sags about {} at mid-span, the middle {} and the back edge {}.",
@@ -91,21 +108,21 @@ final class ShelfWords {
     }
 
     /** Where the model is at its limits, and by how much it may be off. */
-    private void reach(Finding.Draft draft, ShelfSag.Sag expected) {
+    private void reach(Finding.Draft draft) {
         Supports supports = shelf.supports();
         if (supports.ends() == Support.HOUSED) {
             draft.note(
                     "Its housed ends are reckoned as loose; a tight glued housing would take up to a quarter off the"
-                            + " sag (to {} on the first day), and ends that could not turn at all, which no case has, four"
-                            + " fifths (to {}).",
+                        + " sag (to {} on the first day), and ends that could not turn at all, which no case has, four"
+                        + " fifths (to {}).",
                     expected.firstDay().times(TIGHT_HOUSING),
                     expected.firstDay().times(CLAMPED));
         }
         boolean twists = Bends.twists(shelf);
         if (!twists && (!supports.middle().isEmpty() || supports.overhang() > 0)) {
             draft.note("Several bays and overhangs are reckoned as a beam, which is right on the average of the depth."
-                    + " Between pins the board dips further: in two runs known the largest sag was 1.9 times that of the"
-                    + " beam, though less than a quarter of a millimetre.");
+                + " Between pins the board dips further: in two runs known the largest sag was 1.9 times that of the"
+                + " beam, though less than a quarter of a millimetre.");
         }
         if (!twists && !shelf.loads().things().isEmpty()) {
             draft.note("Single things count twice for the sag and three times for the stress here, because a beam does"
@@ -185,14 +202,16 @@ final class ShelfWords {
         return least.planned().what();
     }
 
-    private void limits(Finding.Draft draft, List<Outcome> outcomes, List<Draw> worst) {
-        ShelfLimits limits = new ShelfLimits(shelf, model, worst);
-        Optional<ShelfSag> longest = limits.longestSpan();
-        Optional<ShelfSag> thinnest = limits.leastThickness();
-        Optional<ShelfSag> heaviest = limits.heaviestLoad();
-        longest.ifPresent(s -> draft.size("longest span for this board and load", s.span()));
-        thinnest.ifPresent(s -> draft.size("thinnest board for this span and load", s.thickness()));
-        heaviest.ifPresent(s -> {
+    /** The sizes that would just do. */
+    private record Limits(
+            ShelfLimits of, Optional<ShelfSag> longest, Optional<ShelfSag> thinnest, Optional<ShelfSag> heaviest) {}
+
+    private Limits limits(Finding.Draft draft) {
+        ShelfLimits of = new ShelfLimits(shelf, model, worst);
+        Limits limits = new Limits(of, of.longestSpan(), of.leastThickness(), of.heaviestLoad());
+        limits.longest().ifPresent(s -> draft.size("longest span for this board and load", s.span()));
+        limits.thinnest().ifPresent(s -> draft.size("thinnest board for this span and load", s.thickness()));
+        limits.heaviest().ifPresent(s -> {
             double perLength = s.load().expected();
             draft.size(
                     "most of " + s.load().said() + " that it carries, along the shelf",
@@ -200,13 +219,19 @@ final class ShelfWords {
             draft.size("the same in all", Mass.kilograms(perLength * filled()));
         });
         bearing(draft);
-        if (outcomes.stream().anyMatch(o -> o.verdict() == Verdict.FAILS)) {
-            Optional<ShelfSag> strip = limits.leastStrip();
-            draft.remedies(new ShelfCures(shelf).all(longest, thinnest, heaviest, strip, outcomes));
-            if (limits.takesStrip() && strip.isEmpty()) {
-                draft.note("No front strip up to 150 mm deep is enough: it straightens the front, and the back goes on"
-                        + " sagging. Hold or stiffen the back as well.");
-            }
+        return limits;
+    }
+
+    private void cures(Finding.Draft draft, Limits limits) {
+        if (outcomes.stream().noneMatch(o -> o.verdict() == Verdict.FAILS)) {
+            return;
+        }
+        Optional<ShelfSag> strip = limits.of().leastStrip();
+        draft.remedies(
+                new ShelfCures(shelf).all(limits.longest(), limits.thinnest(), limits.heaviest(), strip, outcomes));
+        if (limits.of().takesStrip() && strip.isEmpty()) {
+            draft.note("No front strip up to 150 mm deep is enough: it straightens the front, and the back goes on"
+                    + " sagging. Hold or stiffen the back as well.");
         }
     }
 

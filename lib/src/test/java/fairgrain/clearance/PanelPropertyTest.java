@@ -6,18 +6,23 @@ import static fairgrain.clearance.Panels.setting;
 import static fairgrain.clearance.Panels.unknownDay;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fairgrain.finding.BriefFindings;
 import fairgrain.finding.Check;
+import fairgrain.finding.Draw;
 import fairgrain.finding.Finding;
 import fairgrain.finding.Model;
 import fairgrain.finding.Outcome;
 import fairgrain.finding.Remedy;
 import fairgrain.finding.Verdict;
 import fairgrain.part.Board;
+import fairgrain.part.Panel;
 import fairgrain.part.RingAngle;
 import fairgrain.part.Setting;
+import fairgrain.part.Tongue;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.ShopRule;
 import fairgrain.quantity.Window;
+import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import net.jqwik.api.Assume;
@@ -127,6 +132,36 @@ class PanelPropertyTest {
             assertThat(remedy.then().findings().get(0).verdict())
                     .as(remedy.words().sentence())
                     .isIn(Verdict.HOLDS, Verdict.CLOSE);
+        }
+    }
+
+    @Property(tries = 60)
+    void inShortItSaysTheSameSizesAndChecks(
+            @ForAll @Scale(5) @DoubleRange(min = 0.03, max = 0.11) double tangential,
+            @ForAll @DoubleRange(min = 100, max = 1900) double sight,
+            @ForAll @DoubleRange(min = 4, max = 19) double depth,
+            @ForAll boolean known) {
+        Setting in = setting(0.08, 0.05, 0.12);
+        BriefFindings.assertSame(new PanelWidth(
+                panel(board(tangential / 2, tangential), false, sight, depth, known ? in : unknownDay(in))));
+    }
+
+    @Property(tries = 100)
+    void eachMarginAloneIsThatOfTheWholeAnswer(
+            @ForAll @DoubleRange(min = -3, max = 3) double off,
+            @ForAll @DoubleRange(min = 2.1, max = 5.4) double thickness,
+            @ForAll boolean pinned,
+            @ForAll boolean tongued,
+            @ForAll boolean known) {
+        Setting in = setting(0.08, 0.05, 0.12);
+        PanelFit plain = panel(board(0.04, 0.08), pinned, 250, 12, known ? in : unknownDay(in));
+        Panel panel = plain.panel();
+        PanelFit fit = tongued ? plain.panel(panel.tongue(new Tongue(Length.mm(thickness), Length.mm(13)))) : plain;
+        Draw draw = spread -> spread % 2 == 0 ? off : -off;
+        Model<PanelFit.Fit> model = fit.model();
+        List<Check> checks = model.at(draw).checks();
+        for (int i = 0; i < checks.size(); i++) {
+            assertThat(model.margin(draw, i)).isEqualTo(checks.get(i).margin());
         }
     }
 

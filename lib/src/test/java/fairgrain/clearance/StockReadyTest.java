@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import fairgrain.finding.BriefFindings;
 import fairgrain.finding.Finding;
 import fairgrain.finding.Remedy;
 import fairgrain.finding.Verdict;
@@ -25,6 +26,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class StockReadyTest {
     private static StockReady stock(double mm, double day, double sd, double core) {
@@ -36,6 +39,12 @@ class StockReadyTest {
 
     private static Finding asked(StockReady stock) {
         return stock.findings().get(0);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.08, 0.086, 0.11, 0.16, 0.35})
+    void inShortItSaysTheSameSizesAndChecks(double day) {
+        BriefFindings.assertSame(stock(27, day, 0.005, day));
     }
 
     @Test

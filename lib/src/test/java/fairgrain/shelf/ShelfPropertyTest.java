@@ -5,6 +5,7 @@ import static fairgrain.shelf.Shelves.stock;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import fairgrain.finding.BriefFindings;
 import fairgrain.finding.Check;
 import fairgrain.finding.Finding;
 import fairgrain.finding.Outcome;
@@ -56,6 +57,14 @@ class ShelfPropertyTest {
                 Shelves.in(ShopRule.MILLIMETRES));
         assertThat(asked.answer().firstDay().toMm()).as(source).isCloseTo(first, within(tolerance));
         assertThat(asked.answer().afterYears().toMm()).as(source).isCloseTo(later, within(tolerance));
+    }
+
+    @Property(tries = 60)
+    void inShortItSaysTheSameSizesAndChecks(
+            @ForAll @DoubleRange(min = 300, max = 1400) double span,
+            @ForAll @DoubleRange(min = 10, max = 30) double thickness,
+            @ForAll @DoubleRange(min = 5, max = 100) double load) {
+        BriefFindings.assertSame(board(span, thickness, load));
     }
 
     /** With so light a board its own weight is less than a hundredth of the load. */
