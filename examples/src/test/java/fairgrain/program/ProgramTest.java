@@ -6,6 +6,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -50,7 +52,25 @@ class ProgramTest {
     void everyNumberedSourceIsListed() {
         Ran ran =
                 run("", "review", DESIGNS.resolve("lakeside-book-cupboard.yaml").toString());
-        assertThat(ran.out()).contains("\n  [1] ").contains("Wood Handbook");
+        String flat = ran.out().replaceAll("\\s+", " ");
+        int end = flat.indexOf("Where the numbers come from");
+        String listed = flat.substring(end);
+        assertThat(listed).contains("Wood Handbook: Wood as an Engineering Material, FPL-GTR-190 (2010): [");
+        Matcher cited =
+                Pattern.compile("\\[(\\d+(?:-\\d+)?(?:, \\d+(?:-\\d+)?)*)]").matcher(flat.substring(0, end));
+        int most = 0;
+        while (cited.find()) {
+            for (String run : cited.group(1).split(", ", -1)) {
+                int dash = run.indexOf('-');
+                int last = Integer.parseInt(run.substring(dash + 1));
+                for (int i = dash < 0 ? last : Integer.parseInt(run.substring(0, dash)); i <= last; i++) {
+                    assertThat(listed).contains("[" + i + "] ");
+                    most = Math.max(most, i);
+                }
+            }
+        }
+        assertThat(most).isGreaterThan(50);
+        assertThat(listed).doesNotContain("[" + (most + 1) + "]");
     }
 
     @Test

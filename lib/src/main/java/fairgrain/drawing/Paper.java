@@ -9,7 +9,7 @@ public final class Paper {
     /** Height of dimension figures and of words [mm]. */
     public static final double LETTERS = 3.2;
 
-    private static final double SMALLEST = 2.2; // mm: letters that can still be read
+    private static final double SMALLEST = 3; // mm, 8.5 points: letters that can still be read at arm's length
 
     private static final double TICK = 1.1; // mm: the slanting stroke at each end of a dimension line
     private static final double BEYOND = 1.2; // mm: how far it runs past

@@ -74,7 +74,7 @@ final class DoorFigure {
         return new Block.Figure(
                 drawing,
                 scale
-                        + "The edge that moves, cut across, full size when printed 96 mm wide; both ends of the year"
+                        + "The edge that moves, cut across, full size when printed 92 mm wide; both ends of the year"
                         + " at the likely worst for 19 boards in 20.");
     }
 

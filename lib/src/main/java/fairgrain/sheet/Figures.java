@@ -77,7 +77,7 @@ final class Figures {
         Drawing drawing = PanelFigure.of(fit, rule);
         return new Block.Figure(
                 drawing,
-                "Cut across, full size when printed 96 mm wide; the middle is left out. Both ends of the year at the"
+                "Cut across, full size when printed 92 mm wide; the middle is left out. Both ends of the year at the"
                         + " likely worst for 19 boards in 20.");
     }
 }

@@ -17,69 +17,6 @@ import java.util.regex.Pattern;
  * verdict is a word, never a colour alone.
  */
 public final class HtmlSheet {
-    private static final String STYLE = """
-        :root { color-scheme: light; }
-        body { margin: 0; background: #fff; color: #1a1a1a; font: 1rem/1.45 Georgia, 'Times New Roman', serif; }
-        main { max-width: 44rem; margin: 0 auto; padding: 1rem; overflow-wrap: break-word; }
-        h1 { font-size: 1.5rem; margin: 0 0 .5rem; border-bottom: 2px solid #1a1a1a; }
-        h2 { font-size: 1.15rem; margin: 2rem 0 .5rem; border-bottom: 1px solid #1a1a1a; }
-        h3 { font-size: 1rem; margin: 1.2rem 0 .3rem; }
-        .verdict { font-variant: small-caps; letter-spacing: .04em; white-space: nowrap; }
-        .verdict::before { content: '\\2014\\00a0'; }
-        .fails, .not-judged { color: #8a2d12; font-weight: bold; }
-        p { margin: .5rem 0; }
-        .glance { margin: .15rem 0; }
-        dl { margin: .5rem 0; display: grid; grid-template-columns: minmax(7rem, 1fr) minmax(0, max-content); }
-        dt { padding-right: .75rem; }
-        dt, dd { margin: 0; border-bottom: 1px dotted #767676; padding-top: .15rem; padding-bottom: .15rem; }
-        dd { font-weight: bold; text-align: right; }
-        tbody th { font-weight: normal; }
-        .step { display: grid; grid-template-columns: 2rem 1fr; }
-        table { border-collapse: collapse; width: 100%; margin: .5rem 0; }
-        th, td { text-align: left; vertical-align: top; padding: .2rem .5rem .2rem 0; border-bottom: 1px solid #c8c8c8; }
-        caption { text-align: left; font-size: .9rem; }
-        ul { margin: .3rem 0; padding-left: 1.2rem; }
-        ul.plain { list-style: none; padding-left: 0; }
-        .caution { border-left: 4px solid #8a2d12; padding: .1rem 0 .1rem .7rem; margin: .5rem 0; }
-        .caution strong { font-variant: small-caps; letter-spacing: .04em; }
-        figure { margin: .7rem 0; break-inside: avoid; }
-        figure svg { display: block; max-width: 100%; height: auto; }
-        figcaption { font-size: .9rem; }
-        @media (min-width: 54rem) {
-          main { max-width: 52rem; }
-          .beside { display: grid; grid-template-columns: 1fr 97mm; gap: 0 1.5rem; align-items: start; }
-          .drawn { grid-column: 2; grid-row: 1; }
-          .said { grid-column: 1; grid-row: 1; }
-        }
-        @media (max-width: 30rem) {
-          main { padding: .75rem; }
-          thead { position: absolute; left: -99rem; }
-          tr, td, tbody th { display: block; border: 0; padding: 0; }
-          td[data-is]::before { content: attr(data-is) ': '; }
-          tr { border-bottom: 1px solid #c8c8c8; padding: .3rem 0; }
-        }
-        @media print {
-          @page { margin: 12mm; }
-          body { font-size: 9pt; line-height: 1.25; }
-          main { max-width: none; padding: 0; }
-          h1, h2, h3 { break-after: avoid; }
-          h2 { margin-top: .8rem; }
-          h3 { margin-top: .6rem; }
-          p, .glance, .caution { margin: .2rem 0; }
-          section { break-before: page; }
-          section.flows { break-before: auto; }
-          p, li, tr, dt, dd, figure { break-inside: avoid; }
-          .beside { display: grid; grid-template-columns: 1fr 97mm; gap: 0 5mm; align-items: start; break-inside: avoid; }
-          .drawn { grid-column: 2; grid-row: 1; }
-          .said { grid-column: 1; grid-row: 1; }
-          figure { margin: .2rem 0; }
-          figure svg { max-width: none; }
-          figcaption { font-size: 8pt; }
-          .glances { columns: 2; }
-          ul.plain { columns: 2; font-size: 8pt; }
-        }
-        """;
-
     /** Between a number and its fraction or its unit. */
     private static final Pattern SIZE = Pattern.compile("(?<=\\d) (?=\\d+/\\d|%|(?:in|mm|lb|lbf|kg|N)\\b|°)");
 
@@ -102,7 +39,7 @@ public final class HtmlSheet {
         HtmlSheet sheet = new HtmlSheet();
         sheet.out.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
         sheet.out.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>");
-        sheet.out.append(escaped(title)).append("</title>\n<style>\n").append(STYLE);
+        sheet.out.append(escaped(title)).append("</title>\n<style>\n").append(PageStyle.TEXT);
         sheet.out.append("</style>\n</head>\n<body>\n<main>\n");
         parts(blocks).forEach(sheet::under);
         sheet.endSection();
@@ -186,7 +123,7 @@ public final class HtmlSheet {
                 .append('>')
                 .append(heading.level() == 1 ? "<bdi>" + escaped(heading.text()) + "</bdi>" : text(heading.text()));
         heading.verdict().ifPresent(verdict -> out.append(' ').append(verdict(verdict)));
-        out.append("</").append(tag).append(">\n");
+        out.append("</").append(tag).append(">\n").append(heading.level() == 2 ? "<div class=\"flow\">\n" : "");
     }
 
     /** All lines of the overview stand together. */
@@ -199,7 +136,7 @@ public final class HtmlSheet {
 
     private void endSection() {
         glances(false);
-        out.append(inSection ? "</section>\n" : "");
+        out.append(inSection ? "</div>\n</section>\n" : "");
         inSection = false;
     }
 
@@ -219,7 +156,7 @@ public final class HtmlSheet {
     }
 
     private void checks(Block.Checks checks) {
-        out.append("<table>\n"
+        out.append("<table class=\"checks\">\n"
                 + "<thead><tr><th scope=\"col\">check</th><th scope=\"col\">planned</th><th"
                 + " scope=\"col\">expected</th><th scope=\"col\">verdict</th></tr></thead>\n");
         out.append("<tbody>\n");

@@ -10,7 +10,7 @@ import fairgrain.quantity.Length;
  */
 record OnPaper(int times) {
     /** Of every drawing [mm]. */
-    static final double WIDTH = 96;
+    static final double WIDTH = 92;
 
     static final OnPaper FULL_SIZE = new OnPaper(1);
 

@@ -19,7 +19,7 @@ import java.util.List;
  * at the likely worst case that the checks stand at.
  */
 final class PanelFigure {
-    private static final double WIDTH = 96; // mm: full size still fits the width of a phone
+    private static final double WIDTH = 92; // mm: full size still fits the width of a phone
     private static final double SIDE =
             14; // mm of stile beyond its inner edge that is drawn, and more if the groove is deep
     private static final double CHEEK = 5; // mm of stile on either side of the groove

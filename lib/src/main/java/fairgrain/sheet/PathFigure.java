@@ -19,13 +19,13 @@ import java.util.List;
  * it, in a frame as long as what it may carry. A link that is not judged is dashed and has no bar.
  */
 final class PathFigure {
-    private static final double WIDTH = 96; // mm
-    private static final double ROW = 13;
+    private static final double WIDTH = 92; // mm
+    private static final double ROW = 11;
     private static final double LINE = 4.2;
     private static final double CHAIN = 5; // middle of the chain
     private static final double HALF = 2.4;
     private static final double TEXT = 11;
-    private static final double FULL = 40; // mm of bar: all that it may carry
+    private static final double FULL = 34; // mm of bar: all that it may carry
     private static final double BAR = 2.6;
 
     private final LoadPath path;

@@ -19,7 +19,7 @@ import java.util.List;
  * curve is that of an even load, drawn through the largest sag.
  */
 final class ShelfFigure {
-    private static final double MARGIN = 8;
+    private static final double MARGIN = 6;
     private static final double LONGEST = OnPaper.WIDTH - 2 * MARGIN;
     private static final double STEEPEST = 14; // mm on paper
     private static final int POINTS = 24;

@@ -42,16 +42,18 @@ final class SourceList {
         };
     }
 
-    /** A line each, in the order of their numbers. */
+    /** A line for each work, in the order in which they are first named: its places by their numbers. */
     List<String> lines() {
-        return numbers.entrySet().stream()
-                .map(entry -> "[" + entry.getValue() + "] " + line(entry.getKey()))
+        Map<String, List<String>> places = new LinkedHashMap<>();
+        numbers.forEach((source, number) -> places.computeIfAbsent(title(source), title -> new ArrayList<>())
+                .add("[" + number + "] " + (source.place().isEmpty() ? "" : source.place() + " ") + "("
+                        + source.basis().words() + ")"));
+        return places.entrySet().stream()
+                .map(work -> work.getKey() + ": " + String.join("; ", work.getValue()))
                 .toList();
     }
 
-    private String line(Citation source) {
-        return titles.getOrDefault(source.source(), source.source())
-                + (source.place().isEmpty() ? "" : ": " + source.place()) + " ("
-                + source.basis().words() + ")";
+    private String title(Citation source) {
+        return titles.getOrDefault(source.source(), source.source());
     }
 }

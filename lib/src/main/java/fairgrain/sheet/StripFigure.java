@@ -14,7 +14,7 @@ import java.util.List;
 /** The named ends of the story sticks at true size, with a length to check the printer by. */
 final class StripFigure {
     private static final double FROM = 2;
-    private static final double REACH = 90; // mm of each stick that fits
+    private static final double REACH = 86; // mm of each stick that fits
     private static final double STRIP = 7;
     private static final double LINE = 4.5;
 
