@@ -98,6 +98,7 @@ public final class Fairgrain {
         boolean all = args.length > 0 && WITH_ALL.contains(args[0]);
         Map<String, Supplier<CommandLine>> commands = new LinkedHashMap<>();
         commands.put("review", () -> new CommandLine(new ReviewCommand(in, out, err)));
+        commands.put("draw", () -> new CommandLine(new DrawCommand(out, err)));
         for (Topic topic : Topic.values()) {
             boolean options = all || (args.length > 0 && args[0].equals(topic.word()));
             commands.put(topic.word(), () -> OneQuestion.command(topic, options, typed, out, err));

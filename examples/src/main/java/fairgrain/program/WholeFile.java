@@ -11,13 +11,17 @@ final class WholeFile {
     private WholeFile() {}
 
     static void write(Path file, String text) throws IOException {
+        write(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    static void write(Path file, byte[] bytes) throws IOException {
         Path folder = file.toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) {
             throw new IOException("there is no folder to write " + file + " into");
         }
         Path beside = Files.createTempFile(folder, ".fairgrain", ".part");
         try {
-            Files.writeString(beside, text, StandardCharsets.UTF_8);
+            Files.write(beside, bytes);
             Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
         } finally {
             Files.deleteIfExists(beside);

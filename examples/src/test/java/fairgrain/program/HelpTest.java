@@ -19,6 +19,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class HelpTest {
     private static final List<String> COMMANDS = List.of(
             "review",
+            "draw",
             "panel",
             "shelf",
             "joint",

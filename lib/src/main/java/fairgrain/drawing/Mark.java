@@ -27,10 +27,21 @@ public sealed interface Mark {
 
     /** How an area is filled; the outline is drawn with {@link Pen#EDGE}. */
     enum Shade {
-        PAPER,
-        WOOD,
-        OTHER_WOOD,
-        GLASS
+        PAPER(0xffffff),
+        WOOD(0xefe9df),
+        OTHER_WOOD(0xd9cfbf),
+        GLASS(0xe8f0f2);
+
+        private final int colour;
+
+        Shade(int colour) {
+            this.colour = colour;
+        }
+
+        /** Red, green and blue, a byte each. */
+        public int colour() {
+            return colour;
+        }
     }
 
     /**

@@ -11,6 +11,11 @@ public enum Pen {
     /** What the drawing is about. */
     ACCENT(0.6, false, true);
 
+    /** Of letters and of all lines but one. */
+    public static final int INK = 0x1a1a1a;
+
+    private static final int ACCENT_COLOUR = 0x8a2d12; // 8.6 to 1 on white
+
     private final double width;
     private final boolean dashed;
     private final boolean accent;
@@ -26,11 +31,12 @@ public enum Pen {
         return width;
     }
 
-    public boolean isDashed() {
-        return dashed;
+    /** Red, green and blue, a byte each. */
+    public int colour() {
+        return accent ? ACCENT_COLOUR : INK;
     }
 
-    public boolean isAccent() {
-        return accent;
+    public boolean isDashed() {
+        return dashed;
     }
 }

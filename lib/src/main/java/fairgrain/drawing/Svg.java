@@ -6,8 +6,7 @@ import java.util.List;
 
 /** A drawing as SVG: true to the millimetre, its words still words, readable without colour. */
 public final class Svg {
-    private static final String INK = "#1a1a1a";
-    private static final String ACCENT = "#8a2d12"; // 8.6 to 1 on white
+    private static final String INK = colour(Pen.INK);
     private static final String LETTERS = "Georgia, 'Times New Roman', serif";
 
     private Svg() {}
@@ -37,13 +36,16 @@ public final class Svg {
     private static void mark(StringBuilder out, Mark mark) {
         if (mark instanceof Mark.Stroke stroke) {
             out.append("<polyline points=\"").append(points(stroke.points())).append("\" fill=\"none\" stroke=\"");
-            out.append(stroke.pen().isAccent() ? ACCENT : INK).append("\" stroke-width=\"");
+            out.append(colour(stroke.pen().colour())).append("\" stroke-width=\"");
             out.append(mm(stroke.pen().width())).append('"');
             out.append(stroke.pen().isDashed() ? " stroke-dasharray=\"1.6 1\"" : "")
                     .append("/>\n");
         } else if (mark instanceof Mark.Area area) {
             out.append("<polygon points=\"").append(points(area.outline())).append("\" fill=\"");
-            out.append(fill(area.shade())).append("\" stroke=\"").append(INK).append("\" stroke-width=\"");
+            out.append(colour(area.shade().colour()))
+                    .append("\" stroke=\"")
+                    .append(INK)
+                    .append("\" stroke-width=\"");
             out.append(mm(Pen.EDGE.width())).append("\"/>\n");
         } else if (mark instanceof Mark.Words words) {
             out.append("<text x=\"")
@@ -64,13 +66,8 @@ public final class Svg {
         }
     }
 
-    private static String fill(Mark.Shade shade) {
-        return switch (shade) {
-            case PAPER -> "#ffffff";
-            case WOOD -> "#efe9df";
-            case OTHER_WOOD -> "#d9cfbf";
-            case GLASS -> "#e8f0f2";
-        };
+    private static String colour(int bytes) {
+        return "#" + Integer.toHexString(0x1000000 | bytes).substring(1);
     }
 
     private static String anchor(Mark.Anchor anchor) {
