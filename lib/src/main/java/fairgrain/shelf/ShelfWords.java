@@ -113,16 +113,16 @@ final class ShelfWords {
         if (supports.ends() == Support.HOUSED) {
             draft.note(
                     "Its housed ends are reckoned as loose; a tight glued housing would take up to a quarter off the"
-                        + " sag (to {} on the first day), and ends that could not turn at all, which no case has, four"
-                        + " fifths (to {}).",
+                            + " sag (to {} on the first day), and ends that could not turn at all, which no case has, four"
+                            + " fifths (to {}).",
                     expected.firstDay().times(TIGHT_HOUSING),
                     expected.firstDay().times(CLAMPED));
         }
         boolean twists = Bends.twists(shelf);
         if (!twists && (!supports.middle().isEmpty() || supports.overhang() > 0)) {
             draft.note("Several bays and overhangs are reckoned as a beam, which is right on the average of the depth."
-                + " Between pins the board dips further: in two runs known the largest sag was 1.9 times that of the"
-                + " beam, though less than a quarter of a millimetre.");
+                    + " Between pins the board dips further: in two runs known the largest sag was 1.9 times that of the"
+                    + " beam, though less than a quarter of a millimetre.");
         }
         if (!twists && !shelf.loads().things().isEmpty()) {
             draft.note("Single things count twice for the sag and three times for the stress here, because a beam does"

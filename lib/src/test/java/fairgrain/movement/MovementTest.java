@@ -120,4 +120,15 @@ class MovementTest {
     void aSlantedLineShrinksBetweenTheTwoDirections(@ForAll @Scale(5) @DoubleRange(min = 0, max = 1.57) double angle) {
         assertThat(RingDirection.shrinkage(0.08, 0.04, angle)).isBetween(0.04, 0.08);
     }
+
+    /** Against the circle of strains: the mean of both, and half their difference times the cosine of twice the angle. */
+    @Test
+    void shrinkageTurnsAsAStrainOnItsCircle() {
+        for (int degrees = 0; degrees <= 90; degrees += 5) {
+            double angle = Math.toRadians(degrees);
+            double circle = (0.08 + 0.04) / 2 + (0.08 - 0.04) / 2 * Math.cos(2 * angle);
+            assertThat(RingDirection.between(0.08, 0.04, RingDirection.radialShare(angle)))
+                    .isCloseTo(circle, within(1e-15));
+        }
+    }
 }
