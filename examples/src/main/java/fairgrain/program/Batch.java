@@ -8,6 +8,7 @@ import fairgrain.form.Problem;
 import fairgrain.form.Reading;
 import fairgrain.form.Taken;
 import fairgrain.quantity.ShopRule;
+import fairgrain.quantity.Shown;
 import fairgrain.sheet.CsvSizes;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -81,7 +82,7 @@ final class Batch {
     private static String unknown(FlatView view, String name) {
         List<String> near = view.nearest(name);
         boolean semicolons = name.indexOf(';') > 0;
-        return "'" + name + "' is not a column"
+        return Shown.quoted(name) + " is not a column"
                 + (semicolons
                         ? "; put commas between the cells, not semicolons"
                         : near.isEmpty() ? "" : "; did you mean '" + String.join("' or '", near) + "'?");

@@ -1,6 +1,7 @@
 package fairgrain.program;
 
 import fairgrain.form.Enclosures;
+import fairgrain.quantity.Shown;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.Reader;
@@ -58,6 +59,6 @@ final class DesignFolder implements Enclosures {
     }
 
     private static IllegalArgumentException refused(String name, String why) {
-        return new IllegalArgumentException("the file '" + name + "' " + why);
+        return new IllegalArgumentException("the file " + Shown.quoted(name) + " " + why);
     }
 }

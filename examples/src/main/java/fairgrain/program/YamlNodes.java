@@ -71,6 +71,8 @@ final class YamlNodes {
             throw YamlSlips.refused(e, lines);
         } catch (YamlEngineException e) {
             throw new RefusedText(name, "this cannot be read as YAML 1.2");
+        } catch (NumberFormatException e) { // which the parser lets through, of a number too large for it
+            throw new RefusedText(name, "a \\U between double quotes begins a sign that does not exist");
         }
     }
 

@@ -29,8 +29,10 @@ final class YamlSlips {
 
     private static String sentence(String context, String problem, String here, int from) {
         if (problem.contains("cannot start any token")) {
-            return "text cannot begin with '" + here.substring(0, Math.min(1, here.length()))
-                    + "' here; put it in quotes";
+            return here.startsWith("\t")
+                    ? "a tab cannot stand here; YAML wants blanks"
+                    : "text cannot begin with '" + here.substring(0, Math.min(1, here.length()))
+                            + "' here; put it in quotes";
         }
         if (context.contains("scanning a quoted") || context.contains("scanning a double-quoted")) {
             return problem.contains("end of stream")

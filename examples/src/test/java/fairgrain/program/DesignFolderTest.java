@@ -83,6 +83,6 @@ class DesignFolderTest {
     void aNameThatNoFileCanHaveIsRefused() {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> folder.open("room\u0000.csv"))
-                .withMessage("the file 'room\u0000.csv' has a name that no file can have");
+                .withMessage("the file 'room .csv' has a name that no file can have");
     }
 }

@@ -1,23 +1,50 @@
 package fairgrain.design;
 
 import fairgrain.finding.Answer;
+import fairgrain.finding.Basis;
+import fairgrain.finding.Citation;
+import fairgrain.finding.Evidence;
 import fairgrain.finding.Finding;
+import fairgrain.finding.Missing;
 import fairgrain.finding.Question;
+import fairgrain.finding.Unasked;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** A question with its answer in numbers and in words, and the part that asks it of itself. */
 public record Asked<A extends Answer>(Part by, Question<A> question, A answer, List<Finding> findings) {
+    private static final Citation REACH = Citation.of("own", "beyond the guards of the formulas", Basis.JUDGEMENT);
+
     public Asked {
         findings = List.copyOf(findings);
     }
 
-    static <A extends Answer> Asked<A> of(Part by, Question<A> question) {
-        return new Asked<>(by, question, question.answer(), question.findings());
+    static Asked<?> of(Part by, Question<?> question) {
+        return of(by, question, false);
     }
 
-    static <A extends Answer> Asked<A> briefly(Part by, Question<A> question) {
-        return new Asked<>(by, question, question.answer(), question.brief());
+    /** With findings in brief. */
+    static Asked<?> briefly(Part by, Question<?> question) {
+        return of(by, question, true);
+    }
+
+    /** A question that leads beyond what a formula was made for is not judged, and the others still are. */
+    private static Asked<?> of(Part by, Question<?> question, boolean brief) {
+        try {
+            return answered(by, question, brief);
+        } catch (IllegalArgumentException e) { // of a guard
+            return answered(by, beyond(question.part(), String.valueOf(e.getMessage())), brief);
+        }
+    }
+
+    private static <A extends Answer> Asked<A> answered(Part by, Question<A> question, boolean brief) {
+        return new Asked<>(by, question, question.answer(), brief ? question.brief() : question.findings());
+    }
+
+    private static Question<?> beyond(String part, String rule) {
+        Missing reach = new Missing("a formula that reaches so far", "mend the sizes, or test it: " + rule);
+        return new Unasked(part, "does a formula reach so far", List.of(reach), Evidence.of(REACH), Set.of());
     }
 
     /** Where the answer is acted on. */

@@ -21,7 +21,7 @@ import java.util.OptionalDouble;
  * @param thickness along the screws
  */
 public record LeafIn(String name, Kind kind, OptionalDouble gravity, Length thickness, Evidence evidence) {
-    public static final Limits THICKNESS = new Limits("wood behind the leaf", 0.006, 0.3, "m");
+    public static final Limits THICKNESS = new Limits("wood behind the leaf", 0.003, 3, "m");
 
     static final Citation NO_LATERAL = Citation.of("own", "no sideways figure for screws in board", Basis.JUDGEMENT);
 

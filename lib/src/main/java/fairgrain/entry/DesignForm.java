@@ -117,8 +117,22 @@ public final class DesignForm extends Form<Design> {
 
     /** Reads a whole design; null with the reasons in {@code in.problems()}. What was taken goes into the design. */
     public @Nullable Design design(Node root, Reading in) {
-        Design design = read(root, in);
-        return design == null || !in.isClean() ? null : design.taken(in.taken());
+        Design read = read(root, in);
+        if (read == null || !in.isClean()) {
+            return null;
+        }
+        Design design = read.taken(in.taken());
+        design.parts().forEach(part -> refuseUnasked(part, design, root.at(), in));
+        return in.isClean() ? design : null;
+    }
+
+    /** A part that cannot even be asked, as its sizes do not go together or lie beyond all formulas. */
+    private static void refuseUnasked(Part part, Design design, String at, Reading in) {
+        try {
+            part.questions(design);
+        } catch (IllegalArgumentException e) { // of a guard
+            in.report(at, part.name() + ": " + e.getMessage());
+        }
     }
 
     @Override

@@ -1,5 +1,6 @@
 package fairgrain.finding;
 
+import fairgrain.quantity.Shown;
 import java.util.Arrays;
 
 /** How far a figure was checked against its source. Best first; the word stands beside the figure wherever it is shown. */
@@ -40,7 +41,8 @@ public enum Basis {
             }
         }
         throw new IllegalArgumentException("basis must be one of "
-                + String.join(" / ", Arrays.stream(values()).map(Basis::words).toList()) + ", but was '" + words + "'");
+                + String.join(" / ", Arrays.stream(values()).map(Basis::words).toList()) + ", but was "
+                + Shown.quoted(words));
     }
 
     /** The one that was checked less far. */

@@ -1,5 +1,7 @@
 package fairgrain.finding;
 
+import fairgrain.quantity.Shown;
+
 /**
  * A place in a source, and how far what stands there was checked.
  *
@@ -11,7 +13,7 @@ public record Citation(String source, String place, Basis basis) {
     public Citation {
         if (!source.matches("[a-z][a-z0-9-]*")) {
             throw new IllegalArgumentException(
-                    "a source is named by its key in sources.csv, such as gtr190, but was '" + source + "'");
+                    "a source is named by its key in sources.csv, such as gtr190, but was " + Shown.quoted(source));
         }
     }
 

@@ -27,6 +27,9 @@ final class ListKind<V> implements Kind<List<V>> {
         List<V> values = new ArrayList<>();
         int number = 0;
         for (Node item : list.items()) {
+            if (in.isFull()) {
+                break;
+            }
             V value = item(item, ++number, in);
             if (value != null) {
                 values.add(value);

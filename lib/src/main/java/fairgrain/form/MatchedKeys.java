@@ -1,5 +1,6 @@
 package fairgrain.form;
 
+import fairgrain.quantity.Shown;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -14,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class MatchedKeys {
     private static final Pattern AFTER_A_COMMA = Pattern.compile("\\d[\\d/ ]*( ?[^\\d\\s].*)?");
+    private static final int COMMA_SHOWN = 30;
     private static final Pattern THOUSANDS = Pattern.compile("\\d{3}(\\D.*)?");
 
     private final Form<?> form;
@@ -25,7 +27,7 @@ final class MatchedKeys {
         this.form = form;
         this.in = in;
         List<Node.Entry> entries = block.entries();
-        for (int i = 0; i < entries.size(); i++) {
+        for (int i = 0; i < entries.size() && !in.isFull(); i++) {
             Node.Entry next = i + 1 < entries.size() ? entries.get(i + 1) : null;
             if (next != null && isCommaSlip(entries.get(i), next)) {
                 refuseComma(entries.get(i), next.key().text());
@@ -101,14 +103,15 @@ final class MatchedKeys {
                 && AFTER_A_COMMA.matcher(next.key().text()).matches();
     }
 
-    private void refuseComma(Node.Entry entry, String rest) {
+    private void refuseComma(Node.Entry entry, String behind) {
         String key = entry.key().text();
-        String begun = ((Node.Scalar) entry.value()).text();
+        String begun = Shown.cut(((Node.Scalar) entry.value()).text(), COMMA_SHOWN);
+        String rest = Shown.cut(behind, COMMA_SHOWN);
         String point = "write " + begun + "." + rest + " with a point";
         in.report(
                 entry.value().at(),
                 key + ": "
-                        + (THOUSANDS.matcher(rest).matches()
+                        + (THOUSANDS.matcher(behind).matches()
                                 ? "write " + begun + rest + " without a comma, or " + begun + "." + rest
                                         + " with a point"
                                 : point));

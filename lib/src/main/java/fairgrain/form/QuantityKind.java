@@ -56,7 +56,8 @@ final class QuantityKind<Q extends Quantity> implements Kind<Q> {
             }
         } catch (IllegalArgumentException e) {
             String message = String.valueOf(e.getMessage());
-            if (message.contains("'" + text + "'")) { // it could not be read; else it was read, and is beyond all sense
+            if (message.contains(
+                    Typed.quoted(text))) { // it could not be read; else it was read, and is beyond all sense
                 in.refuse(node, message);
                 return null;
             }

@@ -10,6 +10,9 @@ import java.util.List;
 public final class Reading {
     private static final List<String> VERBS = List.of("must ", "needs ", "has ");
 
+    /** Nobody mends more at a time; and an input made to be full of them would take long. */
+    private static final int MOST_PROBLEMS = 500;
+
     private final List<Problem> problems = new ArrayList<>();
     private final List<Taken> taken = new ArrayList<>();
     private final Deque<Spot> spots = new ArrayDeque<>();
@@ -89,7 +92,17 @@ public final class Reading {
 
     /** Everything found wrong, in the order in which it stands in the input. */
     public List<Problem> problems() {
-        return Place.inOrder(problems);
+        List<Problem> inOrder = new ArrayList<>(Place.inOrder(problems));
+        if (isFull()) {
+            String at = inOrder.get(inOrder.size() - 1).at();
+            inOrder.add(new Problem(at, "more may be wrong: with so many faults the rest was not read"));
+        }
+        return List.copyOf(inOrder);
+    }
+
+    /** Whether so much is wrong that nothing more needs to be read. */
+    boolean isFull() {
+        return problems.size() >= MOST_PROBLEMS;
     }
 
     public boolean isClean() {

@@ -1,13 +1,10 @@
 package fairgrain.form;
 
-import java.util.regex.Pattern;
+import fairgrain.quantity.Shown;
 import org.jspecify.annotations.Nullable;
 
 /** What was typed, taken from a node and repeated in messages. */
 final class Typed {
-    private static final int SHOWN = 60;
-    private static final Pattern BREAKS = Pattern.compile("[\\p{Cntrl}\\u2028\\u2029]");
-
     private Typed() {}
 
     /** The text of a scalar; anything else is refused. */
@@ -29,7 +26,6 @@ final class Typed {
 
     /** In quotes, on one line, cut short if it is long. */
     static String quoted(String text) {
-        String line = BREAKS.matcher(text).replaceAll(" ");
-        return "'" + (line.length() > SHOWN ? line.substring(0, SHOWN) + "..." : line) + "'";
+        return Shown.quoted(text);
     }
 }

@@ -1,5 +1,6 @@
 package fairgrain.hygrometer;
 
+import fairgrain.quantity.Shown;
 import java.util.Locale;
 
 /**
@@ -15,7 +16,7 @@ public record Column(String name, int number) {
     public Column {
         if (name.isBlank() || number < 0 || number > MOST) {
             throw new IllegalArgumentException(
-                    "a column must be a name, or a number from 1 to " + MOST + ", but was '" + name + "'");
+                    "a column must be a name, or a number from 1 to " + MOST + ", but was " + Shown.quoted(name));
         }
     }
 

@@ -1,5 +1,7 @@
 package fairgrain.hygrometer;
 
+import fairgrain.quantity.Shown;
+
 /** The cells of one line, each as a stretch of the buffer, without the blanks and the quotes around it. */
 final class LogRow {
     private static final int SHOWN = 40;
@@ -100,7 +102,6 @@ final class LogRow {
 
     /** A cell for a message: on one line, cut short if it is long. */
     String shown(int cell) {
-        String all = cell(cell).replace('\t', ' ');
-        return "'" + (all.length() > SHOWN ? all.substring(0, SHOWN) + "..." : all) + "'";
+        return "'" + Shown.cut(cell(cell), SHOWN) + "'";
     }
 }

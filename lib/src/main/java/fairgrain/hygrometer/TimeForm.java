@@ -1,5 +1,6 @@
 package fairgrain.hygrometer;
 
+import fairgrain.quantity.Shown;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -81,7 +82,7 @@ public final class TimeForm {
                 throw refused(words, "'" + part.word + "' stands twice");
             }
             if (part == Part.SIGN && Character.isLetterOrDigit(sign) && LETTERS.indexOf(sign) < 0) {
-                throw refused(words, "'" + text.substring(at) + "' begins with no such word");
+                throw refused(words, Shown.quoted(text.substring(at)) + " begins with no such word");
             }
             steps.add(new Step(part, sign));
             at += Math.max(1, part.word.length());
@@ -106,7 +107,7 @@ public final class TimeForm {
         return new IllegalArgumentException(
                 "must be the form of a time in the words year, short year, month, day, hour, minute, second, am/pm,"
                         + " offset and what stands between them, such as 'day.month.year"
-                        + " hour:minute', but was '" + words + "': " + why);
+                        + " hour:minute', but was " + Shown.quoted(words) + ": " + why);
     }
 
     List<Step> steps() {

@@ -3,6 +3,7 @@ package fairgrain.part;
 import fairgrain.finding.Basis;
 import fairgrain.finding.Citation;
 import fairgrain.quantity.Require;
+import fairgrain.quantity.Shown;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -60,7 +61,8 @@ public record RingAngle(double degrees, double sd, String word) {
             case "unknown", "mixed" -> UNKNOWN;
             default ->
                 throw new IllegalArgumentException(
-                        "must be flat, rift, quarter, unknown or an angle such as 60 degrees, but was '" + text + "'");
+                        "must be flat, rift, quarter, unknown or an angle such as 60 degrees, but was "
+                                + Shown.quoted(text));
         };
     }
 }

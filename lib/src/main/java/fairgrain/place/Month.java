@@ -1,6 +1,7 @@
 package fairgrain.place;
 
 import fairgrain.quantity.Require;
+import fairgrain.quantity.Shown;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -94,7 +95,7 @@ public enum Month {
             }
         }
         throw new IllegalArgumentException("must be a date as year-month-day, such as 2025-01-15, or the name of a"
-                + " month, but was '" + text + "'");
+                + " month, but was " + Shown.quoted(text));
     }
 
     private int days(String year) {

@@ -10,6 +10,9 @@ import org.jspecify.annotations.Nullable;
  * {@code 1 ft 2 1/2 in}, {@code 68 °F}, {@code 35 %}, {@code 25 lb/ft}. The point is the decimal mark everywhere.
  */
 public final class ShopNumber {
+    /** Longer text is no number, and slow to try as one. */
+    private static final int LONGEST = 100;
+
     private static final Map<Character, String> FRACTION_SIGNS = Map.ofEntries(
             Map.entry('¼', "1/4"),
             Map.entry('½', "1/2"),
@@ -37,6 +40,7 @@ public final class ShopNumber {
     /** A length; a bare number takes the unit given. */
     public static Length length(String text, UnitSystem units) {
         String typed = text.strip();
+        refuseLong(typed, Dimension.LENGTH);
         refuseNames(typed);
         Matcher feet = FEET_AND_INCHES.matcher(spelled(typed));
         if (feet.matches()) {
@@ -49,6 +53,7 @@ public final class ShopNumber {
     /** A number of any other dimension in SI; its unit is never left out, unless it is a plain ratio or count. */
     public static double si(String text, Dimension dimension) {
         String typed = text.strip();
+        refuseLong(typed, dimension);
         Unit bare = dimension == Dimension.RATIO ? Unit.TIMES : dimension == Dimension.COUNT ? Unit.PIECES : null;
         return read(spelled(typed), dimension, bare, typed);
     }
@@ -56,18 +61,20 @@ public final class ShopNumber {
     private static double read(String text, Dimension dimension, @Nullable Unit bare, String typed) {
         Matcher m = ONE.matcher(text);
         if (COMMA.matcher(typed).matches()) {
-            throw new IllegalArgumentException("write the decimal mark as a point, such as 11.5, not '" + typed + "'");
+            throw new IllegalArgumentException(
+                    "write the decimal mark as a point, such as 11.5, not " + Shown.quoted(typed));
         }
         if (!m.matches()) {
-            throw new IllegalArgumentException("must look like " + example(dimension) + ", but was '" + typed + "'");
+            throw new IllegalArgumentException(
+                    "must look like " + example(dimension) + ", but was " + Shown.quoted(typed));
         }
         double value = m.group(5) != null ? Double.parseDouble(m.group(5)) : fraction(m, typed);
         String sign = m.group(6) == null ? "" : m.group(6).strip();
         Unit unit = sign.isEmpty() ? bare : Unit.find(dimension, sign);
         if (unit == null) {
             throw new IllegalArgumentException(
-                    (sign.isEmpty() ? "needs its unit, such as " : "has no unit '" + sign + "'; write ")
-                            + example(dimension) + ", but was '" + typed + "'");
+                    (sign.isEmpty() ? "needs its unit, such as " : "has no unit " + Shown.quoted(sign) + "; write ")
+                            + example(dimension) + ", but was " + Shown.quoted(typed));
         }
         return unit.toSi(m.group(1).isEmpty() ? value : -value);
     }
@@ -76,9 +83,16 @@ public final class ShopNumber {
         double over = Double.parseDouble(m.group(3));
         double under = Double.parseDouble(m.group(4));
         if (under == 0 || over >= under) {
-            throw new IllegalArgumentException("a fraction must be less than one, but was '" + typed + "'");
+            throw new IllegalArgumentException("a fraction must be less than one, but was " + Shown.quoted(typed));
         }
         return (m.group(2) == null ? 0 : Double.parseDouble(m.group(2))) + over / under;
+    }
+
+    private static void refuseLong(String typed, Dimension dimension) {
+        if (typed.length() > LONGEST) {
+            throw new IllegalArgumentException(
+                    "must look like " + example(dimension) + ", but was " + Shown.quoted(typed));
+        }
     }
 
     private static void refuseNames(String typed) {
@@ -93,7 +107,7 @@ public final class ShopNumber {
         boolean lumber = LUMBER_NAME.matcher(typed).matches();
         boolean sheet = SHEET_NAME.matcher(typed).matches();
         if (rough || lumber || sheet) {
-            throw new IllegalArgumentException("'" + typed + "' is a name, not a size: a "
+            throw new IllegalArgumentException(Shown.quoted(typed) + " is a name, not a size: a "
                     + (rough ? "rough board" : lumber ? "sawn board" : "sheet")
                     + " called so is thinner than it sounds; measure it and write what you find, such as 23/32"
                     + " or 18.2 mm");

@@ -12,6 +12,9 @@ import org.apache.commons.csv.CSVRecord;
 /** One row. Each reader of a cell refuses by a message with column, rule and value. An empty cell means unknown. */
 public final class Row {
     private static final Pattern NUMBER = Pattern.compile("-?\\d{1,15}(\\.\\d{1,15})?");
+    /** So many signs of a cell are shown. */
+    static final int SHOWN = 100;
+
     private static final Pattern CONTROL = Pattern.compile("\\p{Cc}");
     private static final Pattern KEY = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
 
@@ -100,11 +103,12 @@ public final class Row {
 
     /** A refusal of one cell, worded as all others are. */
     public static IllegalArgumentException wrong(String column, String rule, String value) {
-        return new IllegalArgumentException(column + " " + rule + ", but was '" + printable(value) + "'");
+        return new IllegalArgumentException(column + " " + rule + ", but was '" + printable(value, SHOWN) + "'");
     }
 
-    /** Text that cannot move the cursor of whoever reads the message. */
-    static String printable(String text) {
-        return CONTROL.matcher(text).replaceAll("?");
+    /** Text that cannot move the cursor of whoever reads the message, nor fill his screen. */
+    static String printable(String text, int longest) {
+        String shown = text.length() > longest ? text.substring(0, longest) + "..." : text;
+        return CONTROL.matcher(shown).replaceAll("?");
     }
 }

@@ -116,6 +116,33 @@ class JointFormsTest {
     }
 
     @Test
+    void whatNoFormulaReachesIsNotJudgedAndTheOthersStillAre() {
+        Object[] door = door("corners", TENONS, "hinges", HINGES);
+        door[3] = in("wood", "white oak", "width", "26 1/4", "thickness", "7/8", "length", "24");
+        List<Finding> findings =
+                Review.of(design("doors", blocks(door), "case", box())).findings();
+        Finding beyond = findings.stream()
+                .filter(each -> each.question().equals("does a formula reach so far"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(beyond.part()).isEqualTo("door");
+        assertThat(beyond.verdict()).isEqualTo(Verdict.NOT_JUDGED);
+        assertThat(beyond.missing().get(0).todo())
+                .isEqualTo("mend the sizes, or test it: width of the stile must be from 0 to 0.5 m, but was 0.66675");
+        assertThat(findings)
+                .anyMatch(each -> each.question().equals("do its hinges hold") && each.verdict() != Verdict.NOT_JUDGED);
+    }
+
+    @Test
+    void sidesTooThinForAnyHingeFailAndAreNoFault() {
+        Object[] thin = box();
+        thin[9] = "1/8";
+        Design design = design("doors", blocks(door("hinges", HINGES)), "case", thin);
+        assertThat(Review.of(design).findings())
+                .anyMatch(each -> each.question().equals("do its hinges hold") && each.verdict() == Verdict.FAILS);
+    }
+
+    @Test
     void stubTenonsTakeTheirSizesFromRailAndGroove() {
         Design design = design("doors", blocks(door("corners", in("kind", "stub tenons"))));
         assertThat(asked(design, FrameHolds.class).get(0).corner().toString())

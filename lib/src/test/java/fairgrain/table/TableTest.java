@@ -291,6 +291,48 @@ class TableTest {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = {HEADER + "peg,", HEADER + "\"", "#", HEADER + "\n", HEADER + "#\n"})
+    void aTextWithoutEndIsRefusedBeforeItFillsTheMemory(String begin) {
+        Reader endless = new Reader() {
+            private long given;
+
+            @Override
+            public int read(char[] into, int from, int most) {
+                for (int i = 0; i < most; i++) {
+                    into[from + i] = given < begin.length() ? begin.charAt((int) given) : 'x';
+                    given++;
+                }
+                return most;
+            }
+
+            @Override
+            public void close() {}
+        };
+        assertThatExceptionOfType(TableException.class)
+                .isThrownBy(() -> Table.read(endless, "things.csv", COLUMNS, TableTest::thing))
+                .satisfies(e -> assertThat(e.problems().get(e.problems().size() - 1))
+                        .isEqualTo("things.csv: this is not a CSV table: it has more than 1048576 signs"));
+    }
+
+    @Test
+    void ofVeryManyBadRowsTheFirstAreNamed() {
+        assertThatExceptionOfType(TableException.class)
+                .isThrownBy(() -> read(HEADER + "x\n".repeat(5000)))
+                .satisfies(e -> assertThat(e.problems())
+                        .hasSize(201)
+                        .endsWith(
+                                "things.csv:201: expected 5 cells, but found 1",
+                                "things.csv: these are the first 200; what comes behind was not read"));
+    }
+
+    @Test
+    void aLongCellIsShownByItsBeginning() {
+        refused(
+                HEADER + "peg,Peg," + "4".repeat(5000) + ",short,\n",
+                "things.csv:2: length_mm must be a number such as 12.3, but was '" + "4".repeat(100) + "...'");
+    }
+
+    @ParameterizedTest
     @ValueSource(
             strings = {"id,name,length_mm,kind,words\npeg,Peg,40,short,\n", "id,name\n", "id,,name\n", "id,\"name\n", ""
             })
