@@ -1,10 +1,13 @@
 package fairgrain;
 
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaField;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
@@ -12,8 +15,20 @@ import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
 import com.tngtech.archunit.library.GeneralCodingRules;
 import com.tngtech.archunit.library.dependencies.SlicesRuleDefinition;
+import java.io.InputStream;
+import java.io.Reader;
+import java.lang.reflect.Field;
 import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Calendar;
+import java.util.Collection;
+import java.util.Date;
+import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.regex.Matcher;
+import org.apache.commons.math3.analysis.solvers.UnivariateSolver;
 
 /** The floors of the library: a package uses only packages below it. */
 @AnalyzeClasses(packages = "fairgrain", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -26,6 +41,21 @@ class ArchitectureTest {
             List.of("clearance", "fixing", "shelf", "joint", "door", "hanging"),
             List.of("design"),
             List.of("entry", "sheet"));
+
+    private static final List<String> UNCHANGEABLE =
+            List.of("java.util.ImmutableCollections", "java.util.Collections$Unmodifiable");
+
+    private static final List<Class<?>> CHANGEABLE = List.of(
+            StringBuilder.class,
+            Random.class,
+            Date.class,
+            Calendar.class,
+            BitSet.class,
+            Iterator.class,
+            Matcher.class,
+            Reader.class,
+            InputStream.class,
+            UnivariateSolver.class);
 
     /**
      * The doors between rooms of a floor: a board knows how its rings turn its movement, a setting where the piece will live, a
@@ -56,6 +86,60 @@ class ArchitectureTest {
                     "java.net..",
                     "javax..",
                     "sun..");
+
+    /** What the library draws on beside itself. Whatever else is wanted must be added here, and be looked at first. */
+    @ArchTest
+    static final ArchRule nothingButWhatIsListed = classes()
+            .should()
+            .onlyDependOnClassesThat()
+            .resideInAnyPackage(
+                    "fairgrain..",
+                    "java.io",
+                    "java.lang",
+                    "java.lang.annotation",
+                    "java.lang.invoke",
+                    "java.lang.runtime",
+                    "java.math",
+                    "java.nio.charset",
+                    "java.time",
+                    "java.util",
+                    "java.util.function",
+                    "java.util.regex",
+                    "java.util.stream",
+                    "org.apache.commons.csv",
+                    "org.apache.commons.math3..",
+                    "org.jspecify.annotations",
+                    ""); // arrays of numbers
+
+    /** Whether a list or a map that all share can be filled, its type does not tell: so each is looked at. */
+    @ArchTest
+    static void nothingThatAllShareCanBeChanged(JavaClasses classes) throws ReflectiveOperationException {
+        List<String> wrong = new ArrayList<>();
+        for (JavaClass one : classes) {
+            for (JavaField shared : one.getFields()) {
+                if (shared.getModifiers().contains(JavaModifier.STATIC) && canBeChanged(shared)) {
+                    wrong.add(shared.getFullName());
+                }
+            }
+        }
+        if (!wrong.isEmpty()) {
+            throw new AssertionError("all threads share these, and they can be changed: " + wrong);
+        }
+    }
+
+    private static boolean canBeChanged(JavaField shared) throws ReflectiveOperationException {
+        if (!shared.getModifiers().contains(JavaModifier.FINAL)) {
+            return true;
+        }
+        Field field = shared.reflect();
+        field.setAccessible(true);
+        Object value = field.get(null);
+        boolean collection = value instanceof Collection || value instanceof Map;
+        String type = value.getClass().getName();
+        return collection
+                ? UNCHANGEABLE.stream().noneMatch(type::startsWith)
+                : CHANGEABLE.stream().anyMatch(kind -> kind.isInstance(value));
+    }
 
     @ArchTest
     static final ArchRule onlyTheLogOfAHygrometerKnowsTheCalendar = noClasses()

@@ -140,6 +140,9 @@ final class BatchCommand implements Callable<Integer> {
 
     private void run(Batch batch, String file, TableLines lines, Progress progress) throws IOException {
         Path list = bad != null ? bad : sizes != null ? Path.of(sizes + BAD) : null;
+        if (list != null && (isSame(list, table) || (sizes != null && isSame(list, sizes)))) {
+            throw new IOException(list + " is read or written already: give the list of bad rows another name");
+        }
         try (Writer to = sizes == null ? kept(out) : created(sizes);
                 Writer refused = list == null ? kept(err) : replaced(list)) {
             CsvSizes.heading(to, List.of("line", "taken"));
@@ -197,6 +200,11 @@ final class BatchCommand implements Callable<Integer> {
             throw new IOException(file + " is there already: give the name of a new file");
         }
         return new BufferedWriter(Files.newBufferedWriter(file, StandardOpenOption.CREATE_NEW));
+    }
+
+    private static boolean isSame(Path one, Path other) throws IOException {
+        return one.toAbsolutePath().normalize().equals(other.toAbsolutePath().normalize())
+                || (Files.exists(one) && Files.exists(other) && Files.isSameFile(one, other));
     }
 
     private static Writer replaced(Path file) throws IOException {

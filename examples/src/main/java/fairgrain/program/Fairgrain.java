@@ -10,6 +10,9 @@ import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
@@ -79,7 +82,7 @@ public final class Fairgrain {
                         return Exit.WRONG;
                     }
                     if (fault instanceof IOException wrong) {
-                        err.println("fairgrain: " + wrong.getMessage());
+                        err.println("fairgrain: " + told(wrong));
                         return Exit.WRONG;
                     }
                     err.println("fairgrain: a fault of the program, not of your file: " + fault);
@@ -89,7 +92,26 @@ public final class Fairgrain {
             line.usage(writer(out));
             return Exit.WRONG;
         }
-        return line.execute(args);
+        int exit = line.execute(args);
+        if (out.checkError() && exit != Exit.WRONG) {
+            err.println("fairgrain: not all could be written to standard output");
+            return Exit.WRONG;
+        }
+        return exit;
+    }
+
+    /** What went wrong with a file; the system often names the file alone. */
+    private static String told(IOException wrong) {
+        if (wrong instanceof FileAlreadyExistsException there) {
+            return there.getFile() + " is there already";
+        }
+        if (wrong instanceof AccessDeniedException denied) {
+            return denied.getFile() + " may not be read or written by you";
+        }
+        if (wrong instanceof FileSystemException file && file.getReason() == null) {
+            return file.getFile() + " cannot be read or written";
+        }
+        return String.valueOf(wrong.getMessage());
     }
 
     private static Map<String, Supplier<CommandLine>> commands(

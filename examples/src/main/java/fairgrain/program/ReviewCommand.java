@@ -15,6 +15,7 @@ import fairgrain.sheet.TextSheet;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -88,6 +89,9 @@ final class ReviewCommand implements Callable<Integer> {
         if (files.size() > 1 && (page != null || form != Form.TEXT)) {
             throw new ParameterException(
                     line(), "several designs are printed as text only: give one design for another form");
+        }
+        if (page != null && Files.exists(page) && Files.exists(files.get(0)) && Files.isSameFile(page, files.get(0))) {
+            throw new ParameterException(line(), page + " is the design itself: give the page another name");
         }
         Catalog catalog = tables.catalog();
         Verdict worst = Verdict.HOLDS;

@@ -5,8 +5,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.UUID;
 
-/** A file that is either written whole or left as it was: written beside, then moved into its place. */
+/**
+ * A file that is either written whole or left as it was: written beside, then moved into its place. A link is replaced by the
+ * file, and what it led to stays as it was.
+ */
 final class WholeFile {
     private WholeFile() {}
 
@@ -19,12 +24,22 @@ final class WholeFile {
         if (folder == null || !Files.isDirectory(folder)) {
             throw new IOException("there is no folder to write " + file + " into");
         }
-        Path beside = Files.createTempFile(folder, ".fairgrain", ".part");
+        if (Files.isDirectory(file)) {
+            throw new IOException(file + " is a folder, not a file");
+        }
+        if (Files.exists(file) && !Files.isRegularFile(file)) {
+            Files.write(file, bytes); // a device stays one
+        } else {
+            beside(file, folder.resolve(".fairgrain-" + UUID.randomUUID() + ".part"), bytes);
+        }
+    }
+
+    private static void beside(Path file, Path part, byte[] bytes) throws IOException {
         try {
-            Files.write(beside, bytes);
-            Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+            Files.write(part, bytes, StandardOpenOption.CREATE_NEW);
+            Files.move(part, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
         } finally {
-            Files.deleteIfExists(beside);
+            Files.deleteIfExists(part);
         }
     }
 }

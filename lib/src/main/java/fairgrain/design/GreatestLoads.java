@@ -26,6 +26,9 @@ public final class GreatestLoads {
     private static final int TRIES = 60;
     private static final double BROKEN = 1e6; // use of what fails whatever it carries
 
+    private static final Used BEYOND =
+            new Used(-1, BROKEN, new GreatestLoad.SetBy(Stage.SHELF, "the load", "how far the formulas reach"));
+
     private final Design design;
     private final List<GreatestLoad> all = new ArrayList<>();
 
@@ -33,9 +36,15 @@ public final class GreatestLoads {
         this.design = design;
     }
 
-    /** For each kind of shelf, then for the whole case if it hangs; nothing where nothing stands. */
+    /**
+     * For each kind of shelf, then for the whole case if it hangs; nothing where nothing stands, or where no formula reaches a
+     * link even as it is planned.
+     */
     public static List<GreatestLoad> of(Design design) {
         GreatestLoads loads = new GreatestLoads(design);
+        if (use(design, Wall.CASE, 1, each -> true).isBeyond()) {
+            return List.of();
+        }
         for (Weighs shelf : design.parts(Weighs.class)) {
             loads.find(shelf.name(), shelf.load().expected() * shelf.span().metres());
         }
@@ -47,7 +56,7 @@ public final class GreatestLoads {
 
     /** Whether everything that can be judged holds with so many times as much there, the rest as planned. */
     public static boolean holds(Design design, String on, double times) {
-        return use(loaded(design, on, times), each -> true).over() <= 0;
+        return use(design, on, times, each -> true).over() <= 0;
     }
 
     private static Design loaded(Design design, String on, double times) {
@@ -78,21 +87,16 @@ public final class GreatestLoads {
         if (planned == 0) {
             return;
         }
-        Use farthest = use(loaded(design, on, FARTHEST), each -> true);
+        Use farthest = use(design, on, FARTHEST, each -> true);
         // what holds under the farthest load is not looked at again, until the answer is made sure of
         double most = most(
-                farthest,
-                times -> use(loaded(design, on, times), farthest::overloads).over());
-        if (most < FARTHEST && use(loaded(design, on, most), each -> true).over() > 0) {
-            most = most(
-                    farthest,
-                    times -> use(loaded(design, on, times), each -> true).over());
+                farthest, times -> use(design, on, times, farthest::overloads).over());
+        if (most < FARTHEST && use(design, on, most, each -> true).over() > 0) {
+            most = most(farthest, times -> use(design, on, times, each -> true).over());
         }
         Optional<GreatestLoad.SetBy> setBy = most >= FARTHEST
                 ? Optional.empty()
-                : use(loaded(design, on, most + NEAR), farthest::overloads)
-                        .hardest()
-                        .map(Used::setBy);
+                : use(design, on, most + NEAR, farthest::overloads).hardest().map(Used::setBy);
         all.add(new GreatestLoad(on, Mass.kilograms(planned), Mass.kilograms(planned * most), setBy));
     }
 
@@ -125,7 +129,20 @@ public final class GreatestLoads {
         }
 
         boolean overloads(int asked) {
-            return each.stream().anyMatch(used -> used.asked() == asked && used.use() > 1);
+            return isBeyond() || each.stream().anyMatch(used -> used.asked() == asked && used.use() > 1);
+        }
+
+        /** Whether nothing is known, of any question. */
+        boolean isBeyond() {
+            return each.contains(BEYOND);
+        }
+    }
+
+    private static Use use(Design design, String on, double times, IntPredicate looked) {
+        try {
+            return use(loaded(design, on, times), looked);
+        } catch (IllegalArgumentException e) { // of a guard: no formula reaches so far, so nothing is promised there
+            return new Use(List.of(BEYOND));
         }
     }
 

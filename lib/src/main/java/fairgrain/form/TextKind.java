@@ -1,6 +1,5 @@
 package fairgrain.form;
 
-import fairgrain.quantity.Shown;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -23,11 +22,15 @@ final class TextKind implements Kind<String> {
             in.refuse(node, "must be at most " + LONGEST + " characters, but has " + text.length());
             return null;
         }
-        if (text.codePoints().anyMatch(Shown::isUnseen)) {
+        if (text.codePoints().anyMatch(TextKind::breaksTheLine)) {
             in.refuse(node, "must be one line without control characters, but was " + Typed.quoted(text));
             return null;
         }
         return text;
+    }
+
+    private static boolean breaksTheLine(int c) {
+        return Character.isISOControl(c) || c == 0x2028 || c == 0x2029;
     }
 
     @Override

@@ -19,6 +19,7 @@ import java.util.List;
  */
 public final class LogReader {
     private static final double COLDEST = -30; // °C; the sorption curve goes no further
+    private static final double CURVE_STARTS = 243.15; // K, the same: -30 + 273.15 is less by a hair
     private static final double HOTTEST = 60; // °C
     private static final double[] STUCK = {-40, 85}; // °C
     private static final double A_HAIR = 0.06; // °C, for logs in °F of one decimal
@@ -149,7 +150,7 @@ public final class LogReader {
         if (isNumber(degrees, temperatureAt, line) && isNumber(percent, humidityAt, line)) {
             double kelvin = layout.scale().toKelvin(degrees);
             if (isSound(Unit.CELSIUS.fromSi(kelvin), percent, line) && isInOrder(time, line)) {
-                reading(time, kelvin, percent / 100, line);
+                reading(time, Math.max(kelvin, CURVE_STARTS), percent / 100, line);
             }
         }
     }

@@ -51,7 +51,7 @@ public final class TimeForm {
             Part.HALF,
             Part.OFFSET);
 
-    private static final Set<Part> NEEDED = EnumSet.of(Part.MONTH, Part.DAY, Part.HOUR, Part.MINUTE);
+    private static final Set<Part> NEEDED = Set.of(Part.MONTH, Part.DAY, Part.HOUR, Part.MINUTE);
 
     /** Letters that stand in times as they are. */
     private static final String LETTERS = "TZ";

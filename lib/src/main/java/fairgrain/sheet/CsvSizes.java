@@ -10,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 
@@ -22,6 +23,7 @@ public final class CsvSizes {
             List.of("part", "question", "verdict", "what", "shop", "si", "dimension", "what to tell first", "cautions");
     private static final CSVFormat FORMAT = CSVFormat.RFC4180;
     private static final String FORMULA = "=+-@\t\r";
+    private static final Pattern BEHIND_A_SEPARATOR = Pattern.compile("(;\\s*)(?=[=+@-])");
 
     private CsvSizes() {}
 
@@ -72,8 +74,12 @@ public final class CsvSizes {
         FORMAT.printRecord(out, cells.toArray());
     }
 
-    /** A text that a spreadsheet would take for a formula gets a quote in front, which spreadsheets hide. */
+    /**
+     * A text that a spreadsheet would take for a formula gets a quote in front, which spreadsheets hide; and so does what stands
+     * behind a semicolon, where a spreadsheet that takes semicolons to end a cell would begin one.
+     */
     public static String safe(String text) {
-        return !text.isEmpty() && FORMULA.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+        String inside = BEHIND_A_SEPARATOR.matcher(text).replaceAll("$1'");
+        return !text.isEmpty() && FORMULA.indexOf(text.charAt(0)) >= 0 ? "'" + inside : inside;
     }
 }

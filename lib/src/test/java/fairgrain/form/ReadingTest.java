@@ -2,6 +2,7 @@ package fairgrain.form;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -20,6 +21,16 @@ class ReadingTest {
         assertThat(in.problems())
                 .extracting(Problem::sentence)
                 .containsExactly("first", "second", "third", "fourth", "fifth", "sixth", "seventh");
+    }
+
+    @Test
+    void withVeryManyFaultsTheRestIsNotRead() {
+        List<Node> many = Collections.nCopies(100_000, Given.scalar("x"));
+        assertThat(Kinds.list(Kinds.count(1, 3)).read(new Node.Sequence("lakeside.yaml:1:1", many), in))
+                .isNull();
+        assertThat(in.problems()).hasSize(501);
+        assertThat(in.problems().get(500).text())
+                .isEqualTo("lakeside.yaml:1:1: more may be wrong: with so many faults the rest was not read");
     }
 
     @Test

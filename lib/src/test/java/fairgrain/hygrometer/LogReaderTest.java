@@ -52,6 +52,13 @@ class LogReaderTest {
     }
 
     @Test
+    void theColdestReadingThatIsTakenIsReckonedToo() {
+        HygrometerLog log = Logs.read(Logs.text(Logs.steady(Logs.START, 3, 30, "-30,50")));
+        assertThat(log.days().get(0).temperature()).isEqualTo(243.15);
+        assertThat(log.days().get(0).moisture()).isCloseTo(HailwoodHorrobin.moisture(243.15, 0.5), within(1e-15));
+    }
+
+    @Test
     void aMeanIsOneOfTimeAndNotOfRows() {
         // the first six hours dry in steps of a minute, the other eighteen damp in steps of six hours; between them a
         // minute
@@ -340,8 +347,8 @@ class LogReaderTest {
                 Logs.text(lines),
                 Logs.PLAIN,
                 "log.csv:1: 30 rows whose temperature or humidity is no number, of 30 in all; the first stands here,"
-                        + " '20,5': a comma may be the decimal mark only where the separator is a semicolon or a tab, and"
-                        + " the degrees were given as C");
+                    + " '20,5': a comma may be the decimal mark only where the separator is a semicolon or a tab, and"
+                    + " the degrees were given as C");
     }
 
     @Test
