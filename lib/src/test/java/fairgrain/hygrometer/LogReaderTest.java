@@ -347,8 +347,8 @@ class LogReaderTest {
                 Logs.text(lines),
                 Logs.PLAIN,
                 "log.csv:1: 30 rows whose temperature or humidity is no number, of 30 in all; the first stands here,"
-                    + " '20,5': a comma may be the decimal mark only where the separator is a semicolon or a tab, and"
-                    + " the degrees were given as C");
+                        + " '20,5': a comma may be the decimal mark only where the separator is a semicolon or a tab, and"
+                        + " the degrees were given as C");
     }
 
     @Test
