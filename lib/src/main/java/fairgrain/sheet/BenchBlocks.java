@@ -4,16 +4,11 @@ import fairgrain.clearance.PanelFit;
 import fairgrain.design.Box;
 import fairgrain.design.Door;
 import fairgrain.design.Review;
-import fairgrain.design.Shelf;
-import fairgrain.hanging.Fixing;
-import fairgrain.hanging.Hanging;
-import fairgrain.hanging.Lift;
 import fairgrain.part.Groove;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.ShopRule;
 import fairgrain.quantity.UnitSystem;
 import fairgrain.shelf.PinHold;
-import fairgrain.shelf.Support;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,7 +19,6 @@ final class BenchBlocks {
     private static final double LEFT_UNDER_INCHES = 1 / 8.0;
 
     private static final double LEFT_UNDER_MM = 3;
-    private static final int PINS = 4; // under each shelf
 
     private final Review review;
     private final ShopRule rule;
@@ -37,38 +31,10 @@ final class BenchBlocks {
 
     static List<Block> of(Review review, ShopRule rule) {
         BenchBlocks bench = new BenchBlocks(review, rule);
-        bench.buy();
+        ToBuy.of(review, rule).ifPresent(bench.blocks::add);
         bench.settings();
         bench.sticks();
         return List.copyOf(bench.blocks);
-    }
-
-    /** Screws by where they go, and pins. */
-    private void buy() {
-        List<String> all = new ArrayList<>();
-        for (Hanging hanging : Questions.hangings(review)) {
-            Fixing fixing = hanging.fixing();
-            all.add(screws(fixing.inEachStud() * fixing.studs().size(), fixing, fixing.length()) + ", into the wall");
-        }
-        for (Lift lift : Questions.of(review, Lift.class)) {
-            Fixing fixing = lift.hanging().fixing();
-            if (!lift.hooked()) {
-                all.add(screws(lift.answer().inEachStud() * fixing.studs().size(), fixing, lift.ledgerScrews())
-                        + ", for the ledger it is put up on");
-            }
-        }
-        for (Shelf shelf : review.design().parts(Shelf.class)) {
-            if (shelf.supports().ends() == Support.PINS) {
-                all.add(PINS * shelf.count() + " shelf pins, for " + shelf.name());
-            }
-        }
-        if (!all.isEmpty()) {
-            blocks.add(new Block.Items("To buy besides wood and hinges:", all));
-        }
-    }
-
-    private String screws(int count, Fixing fixing, Length length) {
-        return count + " x " + fixing.screw().name() + ", " + rule.text(length) + " long";
     }
 
     private void settings() {
