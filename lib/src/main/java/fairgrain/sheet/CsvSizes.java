@@ -33,6 +33,7 @@ public final class CsvSizes {
         try {
             heading(out, List.of());
             rows(out, List.of(), review, rule);
+            work(out, review, rule);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -57,6 +58,30 @@ public final class CsvSizes {
                 String si = Double.toString(size.value().si());
                 row(out, before, finding, List.of(safe(size.what()), safe(rule.text(size.value())), si, dimension));
             }
+        }
+    }
+
+    /** The cautions that the steps of the work add, such as that of rags wet with oil. */
+    private static void work(Appendable out, Review review, ShopRule rule) throws IOException {
+        String cautions = OrderOfWork.of(review, rule).stream()
+                .filter(Block.Warning.class::isInstance)
+                .map(block -> ((Block.Warning) block).caution())
+                .distinct()
+                .sorted()
+                .map(Caution::sentence)
+                .collect(Collectors.joining(" "));
+        if (!cautions.isEmpty()) {
+            FORMAT.printRecord(
+                    out,
+                    "the order of work",
+                    "what to mind at each step",
+                    review.verdict().word(),
+                    "",
+                    "",
+                    "",
+                    "",
+                    "",
+                    cautions);
         }
     }
 

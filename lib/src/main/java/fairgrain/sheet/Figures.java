@@ -5,16 +5,19 @@ import fairgrain.clearance.PanelFit;
 import fairgrain.clearance.PanelWidth;
 import fairgrain.clearance.StockReady;
 import fairgrain.design.Asked;
+import fairgrain.design.Box;
 import fairgrain.design.Design;
 import fairgrain.design.Review;
 import fairgrain.design.Wall;
 import fairgrain.drawing.Drawing;
 import fairgrain.finding.Outcome;
 import fairgrain.finding.Question;
+import fairgrain.hanging.BevelledRails;
 import fairgrain.hanging.Hanging;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.ShopRule;
 import fairgrain.shelf.ShelfSag;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -45,10 +48,22 @@ final class Figures {
         return Optional.empty();
     }
 
-    /** The case on its wall; it goes with the marks, and leaves the place under the hanging itself to the load path. */
-    static Optional<Block.Figure> wall(Hanging hanging, Review review, ShopRule rule) {
+    /** The case on its wall, and the strips it hooks over; they go with the marks. */
+    static List<Block.Figure> wall(Review review, ShopRule rule) {
         Design design = review.design();
-        return design.box().map(box -> WallFigure.of(hanging, box, aboveFloor(design), rule));
+        if (design.box().isEmpty()) {
+            return List.of();
+        }
+        Box box = design.box().get();
+        List<Block.Figure> all = new ArrayList<>();
+        for (Hanging hanging : Questions.of(review, Hanging.class)) {
+            all.add(WallFigure.of(hanging, box, aboveFloor(design), rule));
+        }
+        for (BevelledRails rails : Questions.of(review, BevelledRails.class)) {
+            all.add(WallFigure.hooked(rails.hanging(), box, aboveFloor(design), rule));
+            all.add(StripsFigure.of(rails, box, rule));
+        }
+        return List.copyOf(all);
     }
 
     /** The year that the piece lives through, with its widest panel. */

@@ -50,8 +50,7 @@ final class WallBlocks {
                         + " end of the case: everything below is measured from that corner, each screw to the right and"
                         + " then up."));
         blocks.add(new Block.Sizes(wall.lines));
-        Questions.of(review, Hanging.class)
-                .forEach(hanging -> Figures.wall(hanging, review, rule).ifPresent(blocks::add));
+        blocks.addAll(Figures.wall(review, rule));
         blocks.add(new Block.Warning(Caution.HIDDEN_SERVICES));
         blocks.add(new Block.Warning(Caution.STUDS_ONLY));
         return List.copyOf(blocks);
@@ -61,10 +60,8 @@ final class WallBlocks {
         Fixing fixing = hanging.fixing();
         fixing.rail().depth().ifPresent(depth -> {
             if (fixing.rows().size() == 1) {
-                Length up = fixing.rail().screwsUp().orElse(depth.times(0.5));
-                Length middle = middle(fixing);
-                line("rail, its lower edge above that line", middle.minus(up));
-                line("rail, its upper edge above that line", middle.minus(up).plus(depth));
+                line("rail, its lower edge above that line", railAbove(fixing));
+                line("rail, its upper edge above that line", railAbove(fixing).plus(depth));
             }
         });
         int number = 0;
@@ -88,6 +85,14 @@ final class WallBlocks {
             String which = told ? ", screw" : ", lowest of " + row.perStud() + " screws";
             lines.add(new Block.SizeLine(where + which + ": right, up", rule.text(stud) + ", " + rule.text(up)));
         }
+    }
+
+    /** The lower edge of a rail of known depth that one row of screws goes through, above that of the case. */
+    static Length railAbove(Fixing fixing) {
+        Length up = fixing.rail()
+                .screwsUp()
+                .orElseGet(() -> fixing.rail().depth().orElseThrow().times(0.5));
+        return middle(fixing).minus(up);
     }
 
     /** Of the screws of the one row. */

@@ -16,13 +16,18 @@ import fairgrain.quantity.ShopRule;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The case on its wall, from the front and to scale: floor, studs, screws, and how much each is used. */
+/**
+ * The case on its wall, from the front and to scale: floor, studs, rail or strip, screws, and how much each is used. Where the floor
+ * is far below, the wall between is left out in part.
+ */
 final class WallFigure {
-    private static final double WIDEST = 50;
-    private static final double HIGHEST = 96;
+    private static final double WIDEST = 60;
+    private static final double HIGHEST = 80;
     private static final double ABOVE = 8; // mm of studs that show above the case
-    private static final double LEFT = 8;
+    private static final double LEFT = 5;
     private static final double CROSS = 0.7;
+    private static final double DIMENSION = 6; // mm from one dimension line to the next
+    private static final double BREAK = 2; // mm
 
     private final Hanging hanging;
     private final Box box;
@@ -33,43 +38,59 @@ final class WallFigure {
     private final double top;
     private final double bottom;
     private final double floor;
+    private final boolean leftOut;
 
     private WallFigure(Hanging hanging, Box box, Length aboveFloor, ShopRule rule) {
         this.hanging = hanging;
         this.box = box;
         this.aboveFloor = aboveFloor;
         this.rule = rule;
-        scale = OnPaper.fitting(
-                box.width().metres(), WIDEST, box.height().plus(aboveFloor).metres(), HIGHEST);
+        scale = OnPaper.fitting(box.width().metres(), WIDEST, box.height().metres(), HIGHEST);
         top = 5 + Paper.LETTERS + ABOVE;
         bottom = top + scale.mm(box.height());
-        floor = bottom + scale.mm(aboveFloor);
+        double dimensions = DIMENSION * (hanging.fixing().studs().size() + 1) + 8;
+        leftOut = scale.mm(aboveFloor) > dimensions;
+        floor = bottom + Math.min(dimensions, scale.mm(aboveFloor));
     }
 
+    /** Screwed to the wall. */
     static Block.Figure of(Hanging hanging, Box box, Length aboveFloor, ShopRule rule) {
         WallFigure figure = new WallFigure(hanging, box, aboveFloor, rule);
-        figure.wall();
-        figure.screws();
-        figure.sizes();
-        List<String> uses = figure.uses();
-        double end = figure.floor + 8;
+        return figure.figure(
+                figure.uses(),
+                " Use is the part of what a screw may carry for good, with heavy contents; 1 is all of it.");
+    }
+
+    /** Hooked over a strip; how much that is used is told with its question. */
+    static Block.Figure hooked(Hanging hanging, Box box, Length aboveFloor, ShopRule rule) {
+        return new WallFigure(hanging, box, aboveFloor, rule).figure(List.of(), "");
+    }
+
+    private Block.Figure figure(List<String> uses, String said) {
+        wall();
+        rail();
+        screws();
+        sizes();
+        double end =
+                Math.max(floor, bottom + DIMENSION * (hanging.fixing().studs().size() + 1) + 2) + 8;
         for (String use : uses) {
-            figure.paper.words(use, new Point(0, end), Mark.Anchor.BEGINNING);
+            paper.words(use, new Point(0, end), Mark.Anchor.BEGINNING);
             end += 5;
         }
-        Drawing drawing = figure.paper.drawing(
+        Drawing drawing = paper.drawing(
                 hanging.part() + ", its studs and screws",
                 "The case, " + rule.text(box.width()) + " wide and " + rule.text(box.height())
                         + " high, its lower edge " + rule.text(aboveFloor) + " above the floor. Its "
                         + Questions.place(hanging) + "s from its left end"
-                        + " at " + figure.places(hanging.fixing().studs()) + ". Screws above its lower edge at "
-                        + figure.places(heights(hanging.fixing())) + ". " + String.join("; ", uses) + ".",
+                        + " at " + places(hanging.fixing().studs()) + ". Screws above its lower edge at "
+                        + places(heights(hanging.fixing())) + "."
+                        + (uses.isEmpty() ? "" : " " + String.join("; ", uses) + "."),
                 OnPaper.WIDTH,
-                end - 2);
+                end - (uses.isEmpty() ? 6 : 2));
         return new Block.Figure(
                 drawing,
-                "From the front, " + figure.scale.word() + "; every size from the lower left corner of the case. Use is"
-                        + " the part of what a screw may carry for good, with heavy contents; 1 is all of it.");
+                "From the front, " + scale.word() + "; every size from the lower left corner of the case."
+                        + (leftOut ? " The wall between case and floor is left out in part." : "") + said);
     }
 
     private void wall() {
@@ -89,12 +110,24 @@ final class WallFigure {
         for (Length stud : hanging.fixing().studs()) {
             number++;
             double x = LEFT + scale.mm(stud);
-            paper.line(Pen.DASHED, new Point(x, top - ABOVE), new Point(x, floor));
+            paper.line(Pen.DASHED, new Point(x, top - ABOVE), new Point(x, bottom));
             paper.words(
                     narrow() ? "" + number : Questions.place(hanging) + " " + number,
                     new Point(x, top - ABOVE - 1),
                     Mark.Anchor.MIDDLE);
         }
+    }
+
+    /** Where its depth is known and one row of screws goes through it. */
+    private void rail() {
+        Fixing fixing = hanging.fixing();
+        if (fixing.rows().size() != 1 || fixing.rail().depth().isEmpty()) {
+            return;
+        }
+        double lower = bottom - scale.mm(WallBlocks.railAbove(fixing));
+        double upper = lower - scale.mm(fixing.rail().depth().get());
+        paper.line(Pen.FINE, new Point(LEFT, lower), new Point(LEFT + scale.mm(box.width()), lower));
+        paper.line(Pen.FINE, new Point(LEFT, upper), new Point(LEFT + scale.mm(box.width()), upper));
     }
 
     /** Whether the names of two neighbours would touch. */
@@ -135,20 +168,33 @@ final class WallFigure {
 
     private void sizes() {
         double right = LEFT + scale.mm(box.width());
-        double y = bottom;
-        for (Length stud : hanging.fixing().studs()) {
-            y += 6;
-            paper.across(LEFT, LEFT + scale.mm(stud), y, rule.text(stud));
+        List<Length> across = new ArrayList<>(hanging.fixing().studs());
+        across.add(box.width());
+        for (int i = 0; i < across.size(); i++) {
+            paper.helper(LEFT + scale.mm(across.get(i)), bottom, bottom + DIMENSION * (i + 1) + 1);
         }
-        y += 6;
-        paper.helper(LEFT, bottom, y + 1);
-        paper.helper(right, bottom, y + 1);
-        paper.across(LEFT, right, y, rule.text(box.width()));
+        paper.helper(LEFT, bottom, bottom + DIMENSION * across.size() + 1);
+        double y = bottom;
+        for (Length each : across) {
+            y += DIMENSION;
+            paper.across(LEFT, LEFT + scale.mm(each), y, rule.text(each));
+        }
         Row lowest = hanging.fixing().rows().get(hanging.fixing().rows().size() - 1);
-        paper.line(Pen.FINE, new Point(right, bottom), new Point(OnPaper.WIDTH - 14, bottom));
-        paper.up(right + 5, bottom - scale.mm(lowest.height()), bottom, rule.text(lowest.height()));
+        double beside = right + 5;
+        paper.line(Pen.FINE, new Point(right, bottom), new Point(beside + 4, bottom));
+        paper.up(beside, bottom - scale.mm(lowest.height()), bottom, rule.text(lowest.height()));
         if (aboveFloor.metres() > 0) {
-            paper.up(right + 5, bottom, floor, rule.text(aboveFloor));
+            paper.up(beside, bottom, floor, rule.text(aboveFloor));
+            if (leftOut) {
+                leftOut(beside, floor - 4);
+            }
+        }
+    }
+
+    /** Two strokes across a line: it goes on for longer than is drawn. */
+    private void leftOut(double x, double y) {
+        for (double up : new double[] {0, 1.2}) {
+            paper.line(Pen.EDGE, new Point(x - BREAK, y - up + 0.6), new Point(x + BREAK, y - up - 0.6));
         }
     }
 

@@ -70,19 +70,18 @@ final class YearFigure {
         if (in.day().known()) {
             said.add("on the day, " + percent(day)
                     + panel.map(fit -> ": " + rule.text(fit.width()) + " wide").orElse(""));
-            boolean nearDry = day < (dry + damp) / 2;
-            level(
-                    Pen.ACCENT,
-                    day,
-                    said.get(2),
-                    day > damp || (day >= dry && nearDry),
-                    !early(months, nearDry ? dry : damp));
+            paper.line(Pen.ACCENT, new Point(LEFT, y(day)), new Point(RIGHT, y(day)));
         }
-        level(Pen.FINE, damp, said.get(0), !(in.day().known() && day > damp), !early(months, damp));
-        level(Pen.FINE, dry, said.get(1), in.day().known() && day < dry, !early(months, dry));
-        double end = TOP + HEIGHT + 12;
+        level(damp, said.get(0), true, !early(months, damp));
+        level(dry, said.get(1), false, !early(months, dry));
+        double end = (in.day().known() ? Math.max(y(dry), y(day)) : y(dry)) + 12;
         for (Month month : Month.values()) {
             paper.words(month.word().substring(0, 1), new Point(x(month.number() - 0.5), end - 2), Mark.Anchor.MIDDLE);
+        }
+        if (in.day().known()) {
+            end += 5;
+            paper.line(Pen.ACCENT, new Point(LEFT, end - 3), new Point(LEFT + 9, end - 3));
+            paper.words(said.get(2), new Point(LEFT + 11, end - 3 + Paper.LETTERS / 3), Mark.Anchor.BEGINNING);
         }
         String of = panel.map(fit -> "of " + fit.part()).orElse("of the wood");
         Drawing drawing = paper.drawing(
@@ -114,10 +113,10 @@ final class YearFigure {
         return Math.abs(months.in(month).expected() - moisture);
     }
 
-    /** Its words above or below its line, away from the next one, and at the end where the curve is not. */
-    private void level(Pen pen, double moisture, String says, boolean above, boolean left) {
+    /** A thin line with its words above or below it, at the end where the curve is not. */
+    private void level(double moisture, String says, boolean above, boolean left) {
         double y = y(moisture);
-        paper.line(pen, new Point(LEFT, y), new Point(RIGHT, y));
+        paper.line(Pen.FINE, new Point(LEFT, y), new Point(RIGHT, y));
         double foot = above ? y - 1 : y + 4;
         paper.words(says, new Point(left ? LEFT : RIGHT, foot), left ? Mark.Anchor.BEGINNING : Mark.Anchor.END);
     }

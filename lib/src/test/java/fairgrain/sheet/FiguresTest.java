@@ -133,7 +133,7 @@ class FiguresTest {
         Review review = Sheets.cupboard("a cupboard", "inset");
         Asked<?> asked = asked(review, Hanging.class);
         Hanging hanging = (Hanging) asked.question();
-        Drawing drawing = Figures.wall(hanging, review, RULE).orElseThrow().drawing();
+        Drawing drawing = Figures.wall(review, RULE).get(0).drawing();
         hanging.fixing().studs().forEach(stud -> assertThat(drawing.words()).contains(RULE.text(stud)));
         List<Hanging.Use> uses =
                 hanging.model().at(spread -> Reliability.NINETEEN_IN_TWENTY).uses();

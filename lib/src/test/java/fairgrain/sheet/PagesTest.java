@@ -81,6 +81,15 @@ class PagesTest {
     }
 
     @Test
+    void theTableOfSizesTellsTheCautionsOfTheWorkToo() {
+        String csv = CsvSizes.write(Sheets.cupboard("a cupboard", "inset"), RULE);
+        assertThat(csv)
+                .contains("the order of work,what to mind at each step,")
+                .contains(Caution.OILY_RAGS.sentence())
+                .contains(Caution.WOOD_DUST.sentence());
+    }
+
+    @Test
     void aWallThatIsNotJudgedIsNotHungOnAndSaysTheOneThingToDo() {
         Review review = Sheets.review("a piece");
         List<Block.Step> steps = steps(review);
