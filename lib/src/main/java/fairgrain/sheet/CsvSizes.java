@@ -32,8 +32,8 @@ public final class CsvSizes {
         StringBuilder out = new StringBuilder();
         try {
             heading(out, List.of());
-            rows(out, List.of(), review, rule);
             work(out, review, rule);
+            rows(out, List.of(), review, rule);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
