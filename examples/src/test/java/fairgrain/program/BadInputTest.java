@@ -100,7 +100,7 @@ class BadInputTest {
             return files
                     .filter(Files::isRegularFile)
                     .sorted()
-                    .map(file -> arguments(file.getParent().getFileName().toString(), file))
+                    .map(file -> arguments(KEPT.relativize(file).getName(0).toString(), file))
                     .toList()
                     .stream();
         }

@@ -132,7 +132,9 @@ class PagesTest {
         assertThat(text(BenchBlocks.of(review, RULE)))
                 .contains("- 6 x 1/4 in lag screw, 3 in long, into the wall")
                 .contains("- " + 2 * lift.inEachStud() + " x 1/4 in lag screw")
-                .contains("- 4 shelf pins, for shelf");
+                .contains("- 4 shelf pins, for shelf")
+                // 30 in by 31 1/2 in of back
+                .containsPattern("thick: [0-9.]+ square feet, waste not counted");
     }
 
     @Test
