@@ -30,11 +30,21 @@ public final class Reliability {
     /** The same from the slope that is seen from what is planned, as far as the worst case may lie. */
     private static Draw worst(ToDoubleFunction<Draw> margin, double[] far, double deviations) {
         double[] z = downhill(far, deviations);
+        double[] worst = z;
+        double least = margin.applyAsDouble(at(z));
         for (int round = 0; round < BENDS; round++) {
             z = downhill(slope(margin, z, HALF_STEP), deviations);
+            double there = margin.applyAsDouble(at(z));
+            if (there < least) { // a bend may also lead back
+                least = there;
+                worst = z;
+            }
         }
-        double[] worst = z;
-        return i -> worst[i];
+        return at(worst);
+    }
+
+    private static Draw at(double[] z) {
+        return i -> z[i];
     }
 
     /** What the margin gains from one step back to one step on, spread by spread. */
