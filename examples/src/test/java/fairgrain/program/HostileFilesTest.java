@@ -36,8 +36,10 @@ class HostileFilesTest {
         shelves:
           - {name: board, material: white oak, span: 600, depth: 200, thickness: 20, supports: pins, load: books}
         """;
-    private static final String PANELS = "name,units,between stiles,groove depth,groove width,wood,panel thickness\n"
-            + "left,inches,11,3/8,1/4,cherry,1/2\n";
+    private static final String PANELS = """
+        name,units,between stiles,groove depth,groove width,wood,panel thickness
+        left,inches,11,3/8,1/4,cherry,1/2
+        """;
 
     @TempDir
     Path folder;
