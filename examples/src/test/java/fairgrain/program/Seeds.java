@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Good inputs, for bad ones to be made of. */
+@SuppressWarnings("StringConcatToTextBlock") // line ends of every kind stand in these texts
 final class Seeds {
     static final Path DESIGNS = Path.of("designs");
 
