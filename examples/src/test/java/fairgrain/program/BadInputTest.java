@@ -59,14 +59,14 @@ class BadInputTest {
         add(all, "logs", 3000, 60, Seeds.logs(), input -> Readers.log(plain, input));
         add(all, "logs-in-columns", 3000, 20, Seeds.logsInColumns(), input -> Readers.log(columns, input));
         add(all, "logs-of-zones", 3000, 20, Seeds.logsOfZones(), input -> Readers.log(zones, input));
-        add(all, "long-logs", 20, 0.5, Seeds.longLogs(), input -> Readers.log(plain, input));
+        add(all, "long-logs", 10, 0.5, Seeds.longLogs(), input -> Readers.log(plain, input));
         for (String table : Seeds.TABLES) {
-            add(all, table.replace(".csv", ""), 200, 2, Seeds.table(table), input -> Readers.table(table, input));
+            add(all, table.replace(".csv", ""), 100, 2, Seeds.table(table), input -> Readers.table(table, input));
         }
-        add(all, "panels", 150, 2, Seeds.panels(), input -> Readers.batch(Topic.PANEL, input));
-        add(all, "shelves", 150, 2, Seeds.shelves(), input -> Readers.batch(Topic.SHELF, input));
-        add(all, "joints", 150, 2, Seeds.joints(), input -> Readers.batch(Topic.JOINT, input));
-        add(all, "designs", 200, 2, Seeds.designs(), Readers::design);
+        add(all, "panels", 100, 2, Seeds.panels(), input -> Readers.batch(Topic.PANEL, input));
+        add(all, "shelves", 100, 2, Seeds.shelves(), input -> Readers.batch(Topic.SHELF, input));
+        add(all, "joints", 100, 2, Seeds.joints(), input -> Readers.batch(Topic.JOINT, input));
+        add(all, "designs", 60, 2, Seeds.designs(), Readers::design);
         add(all, "answers", 5, 0.2, Seeds.answers(), Readers::answers);
         add(all, "command-lines", 10, 0.1, Seeds.commandLines(), Readers::commandLine);
         return List.copyOf(all.values());

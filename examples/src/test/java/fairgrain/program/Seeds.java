@@ -225,53 +225,47 @@ final class Seeds {
         return small;
     }
 
+    /** Each | stands for the end of a line. */
+    private static List<byte[]> lines(String... texts) {
+        return Stream.of(texts)
+                .map(text -> BadInputs.bytes(text.replace('|', '\n')))
+                .toList();
+    }
+
     static List<byte[]> panels() {
-        return of(
-                "name,between stiles,groove depth,groove width,wood,panel thickness\nleft,11,3/8,1/4,cherry,1/2\n"
-                        + "# a comment\n\"right, \"\"upper\"\"\",9 1/2,3/8,1/4,\"black walnut\",1/2\n",
-                "between stiles,groove depth,groove width,panel wood,sawn,panel thickness,moisture\r\n"
-                        + "280 mm,9 mm,6 mm,white oak,quarter,12 mm,9 %\r\n");
+        return lines(
+                "name,between stiles,groove depth,groove width,wood,panel thickness|left,11,3/8,1/4,cherry,1/2|"
+                        + "# a comment|\"right, \"\"upper\"\"\",9 1/2,3/8,1/4,\"black walnut\",1/2|",
+                "between stiles,groove depth,groove width,panel wood,sawn,panel thickness,moisture\r|"
+                        + "280 mm,9 mm,6 mm,white oak,quarter,12 mm,9 %\r|");
     }
 
     static List<byte[]> shelves() {
-        return of(
-                "span,depth,thickness,material,load,middle supports at\n36,10,3/4,white oak,books,\n"
-                        + "48,10,1,white oak,30 lb/ft,16; 32\n",
-                "name,span,depth,thickness,material,load\n=1+1,800 mm,250 mm,20 mm,birch plywood,books\n");
+        return lines(
+                "span,depth,thickness,material,load,middle supports at|36,10,3/4,white oak,books,|"
+                        + "48,10,1,white oak,30 lb/ft,16; 32|",
+                "name,span,depth,thickness,material,load|=1+1,800 mm,250 mm,20 mm,birch plywood,books|");
     }
 
     static List<byte[]> joints() {
-        return of("board,width,sides,side thickness,kind,housing deep,wood below housing,load\n"
-                + "white ash,10,white oak,3/4,housed,1/4,6,60 lb\n");
+        return lines("board,width,sides,side thickness,kind,housing deep,wood below housing,load|"
+                + "white ash,10,white oak,3/4,housed,1/4,6,60 lb|");
     }
 
     static List<byte[]> answers() {
-        return of(
-                "Spice cupboard\ninches\n2\n8 %\n1\nleft\ncherry\n3\n11\n3/8\n\n\nyes\n2\n\nwhite oak\n24\n6\n3/4\n1\n"
-                        + "5\nno\n5\n",
-                "Spice cupboard\ninches\n2\n8 %\n3\nwhite oak\n30\n24\n7\n\n\n\n1\n2\n7; 23\nNo. 10 wood screw\n3\n2\n"
-                        + "2\n21\n1\nwhite oak\n\n4\n2\nspice jars\nnothing\n5\n");
+        return lines(
+                "Spice cupboard|inches|2|8 %|1|left|cherry|3|11|3/8|||yes|2||white oak|24|6|3/4|1|5|no|5|",
+                "Spice cupboard|inches|2|8 %|3|white oak|30|24|7||||1|2|7; 23|No. 10 wood screw|3|2|"
+                        + "2|21|1|white oak||4|2|spice jars|nothing|5|");
     }
 
     static List<byte[]> commandLines() {
-        return of(
-                "panel\n--units\ninches\n--between-stiles\n11\n--groove-depth\n3/8\n--groove-width\n1/4\n--wood\n"
-                        + "black walnut\n--panel-thickness\n1/2\n--form\ncsv\n",
-                "shelf\n"
-                        + "--units\n"
-                        + "mm\n"
-                        + "--material\n"
-                        + "white ash\n"
-                        + "--span\n"
-                        + "800\n"
-                        + "--depth\n"
-                        + "250\n"
-                        + "--thickness\n"
-                        + "22\n"
-                        + "--load\n"
-                        + "books\n",
-                "woods\nblack\nwalnut\n",
-                "woods\n--by\nweight\n",
-                "review\n--form\njson\ndesigns/one-door.yaml\n");
+        return lines(
+                "panel|--units|inches|--between-stiles|11|--groove-depth|3/8|--groove-width|1/4|--wood|"
+                        + "black walnut|--panel-thickness|1/2|--form|csv|",
+                "shelf|--units|mm|--material|white ash|--span|800|--depth|250|--thickness|22|--load|books|",
+                "woods|black|walnut|",
+                "woods|--by|weight|",
+                "review|--form|json|designs/one-door.yaml|");
     }
 }
