@@ -5,13 +5,11 @@ import fairgrain.design.Review;
 import fairgrain.drawing.Drawing;
 import fairgrain.drawing.Svg;
 import fairgrain.entry.Catalog;
-import fairgrain.entry.DesignForm;
-import fairgrain.form.Node;
-import fairgrain.form.Reading;
 import fairgrain.quantity.ShopRule;
 import fairgrain.sheet.Block;
 import fairgrain.sheet.Blocks;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
@@ -51,6 +49,7 @@ final class DrawCommand implements Callable<Integer> {
     private static final int MOST_DOTS = 600;
     private static final long MOST_IN_ALL = 60_000_000;
 
+    private final InputStream stdin;
     private final PrintStream out;
     private final PrintStream err;
 
@@ -60,7 +59,7 @@ final class DrawCommand implements Callable<Integer> {
     @Mixin
     private OwnTables tables = new OwnTables();
 
-    @Parameters(paramLabel = "DESIGN", description = "A design file (YAML).")
+    @Parameters(paramLabel = "DESIGN", description = "A design file (YAML); - reads one from standard input.")
     private Path file = Path.of("");
 
     @Option(names = "--drawing", paramLabel = "NAME", description = "One of them, by its name or its number.")
@@ -92,7 +91,8 @@ final class DrawCommand implements Callable<Integer> {
     @Mixin
     private Units units = new Units();
 
-    DrawCommand(PrintStream out, PrintStream err) {
+    DrawCommand(InputStream stdin, PrintStream out, PrintStream err) {
+        this.stdin = stdin;
         this.out = out;
         this.err = err;
     }
@@ -101,12 +101,8 @@ final class DrawCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         check();
         Catalog catalog = tables.catalog();
-        Reading in = new Reading(ShopRule.INCHES, new DesignFolder(file));
-        Node root = YamlNodes.read(file, in);
-        Design design = root == null ? null : new DesignForm(catalog).design(root, in);
+        Design design = new DesignFile(file, stdin).read(catalog, err);
         if (design == null) {
-            in.problems().forEach(problem -> err.println(problem.text()));
-            err.println("Nothing was drawn: mend the design and run it again.");
             return Exit.WRONG;
         }
         List<Drawing> drawings = drawings(design, catalog);

@@ -120,7 +120,7 @@ public final class Fairgrain {
         boolean all = args.length > 0 && WITH_ALL.contains(args[0]);
         Map<String, Supplier<CommandLine>> commands = new LinkedHashMap<>();
         commands.put("review", () -> new CommandLine(new ReviewCommand(in, out, err)));
-        commands.put("draw", () -> new CommandLine(new DrawCommand(out, err)));
+        commands.put("draw", () -> new CommandLine(new DrawCommand(in, out, err)));
         for (Topic topic : Topic.values()) {
             boolean options = all || (args.length > 0 && args[0].equals(topic.word()));
             commands.put(topic.word(), () -> OneQuestion.command(topic, options, typed, out, err));
@@ -128,7 +128,7 @@ public final class Fairgrain {
         commands.put("batch", () -> new CommandLine(new BatchCommand(in, out, err, terminal)));
         commands.put("new", () -> new CommandLine(new NewCommand(typed, out, err)));
         commands.put("woods", () -> new CommandLine(new WoodsCommand(out, err)));
-        commands.put("simulate", () -> new CommandLine(new SimulateCommand(out, err)));
+        commands.put("simulate", () -> new CommandLine(new SimulateCommand(in, out, err)));
         commands.put("schema", () -> new CommandLine(new SchemaCommand(out)));
         commands.put("completion", () -> new CommandLine(new CompletionCommand(out)));
         commands.put("manual", () -> new CommandLine(new ManualCommand(out)));

@@ -3,10 +3,7 @@ package fairgrain.program;
 import fairgrain.design.Design;
 import fairgrain.design.Review;
 import fairgrain.entry.Catalog;
-import fairgrain.entry.DesignForm;
 import fairgrain.finding.Verdict;
-import fairgrain.form.Node;
-import fairgrain.form.Reading;
 import fairgrain.quantity.ShopRule;
 import fairgrain.sheet.CsvSizes;
 import fairgrain.sheet.HtmlSheet;
@@ -97,7 +94,7 @@ final class ReviewCommand implements Callable<Integer> {
         Verdict worst = Verdict.HOLDS;
         boolean wrong = false;
         for (Path file : files) {
-            Design design = design(file, catalog);
+            Design design = new DesignFile(file, stdin).read(catalog, err);
             if (design == null) {
                 wrong = true;
             } else {
@@ -120,21 +117,6 @@ final class ReviewCommand implements Callable<Integer> {
             WholeFile.write(page, HtmlSheet.write(review, rule, catalog.sources()));
         }
         return review.verdict();
-    }
-
-    private @Nullable Design design(Path file, Catalog catalog) throws IOException {
-        Reading in = new Reading(ShopRule.INCHES, new DesignFolder(file));
-        Node root = file.toString().equals("-")
-                ? YamlNodes.read("standard input", stdin.readNBytes(PlainText.MOST_BYTES + 1), in)
-                : YamlNodes.read(file, in);
-        Design design = root == null ? null : new DesignForm(catalog).design(root, in);
-        if (design == null) {
-            in.problems().forEach(problem -> err.println(problem.text()));
-            err.println("Nothing was reckoned: mend the "
-                    + (in.problems().size() == 1 ? "line" : in.problems().size() + " lines")
-                    + " above and run it again.");
-        }
-        return design;
     }
 
     private CommandLine line() {

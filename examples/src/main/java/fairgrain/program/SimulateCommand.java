@@ -5,11 +5,8 @@ import fairgrain.design.Design;
 import fairgrain.design.Review;
 import fairgrain.design.Simulation;
 import fairgrain.design.Tally;
-import fairgrain.entry.DesignForm;
-import fairgrain.form.Node;
-import fairgrain.form.Reading;
-import fairgrain.quantity.ShopRule;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
@@ -43,6 +40,7 @@ final class SimulateCommand implements Callable<Integer> {
     private static final int MOST_THREADS = 64;
     private static final int MOST_CASES = 100_000_000;
 
+    private final InputStream stdin;
     private final PrintStream out;
     private final PrintStream err;
 
@@ -52,7 +50,7 @@ final class SimulateCommand implements Callable<Integer> {
     @Mixin
     private OwnTables tables = new OwnTables();
 
-    @Parameters(paramLabel = "DESIGN", description = "A design file (YAML).")
+    @Parameters(paramLabel = "DESIGN", description = "A design file (YAML); - reads one from standard input.")
     private Path file = Path.of("");
 
     @Option(
@@ -79,7 +77,8 @@ final class SimulateCommand implements Callable<Integer> {
     @Option(names = "--progress", description = "Show how far it is on standard error.")
     private boolean progress;
 
-    SimulateCommand(PrintStream out, PrintStream err) {
+    SimulateCommand(InputStream stdin, PrintStream out, PrintStream err) {
+        this.stdin = stdin;
         this.out = out;
         this.err = err;
     }
@@ -92,12 +91,8 @@ final class SimulateCommand implements Callable<Integer> {
         if (threads < 1 || threads > MOST_THREADS) {
             throw refused("--threads must be from 1 to " + MOST_THREADS + ", but was " + threads);
         }
-        Reading in = new Reading(ShopRule.INCHES, new DesignFolder(file));
-        Node root = YamlNodes.read(file, in);
-        Design design = root == null ? null : new DesignForm(tables.catalog()).design(root, in);
+        Design design = new DesignFile(file, stdin).read(tables.catalog(), err);
         if (design == null) {
-            in.problems().forEach(problem -> err.println(problem.text()));
-            err.println("Nothing was drawn: mend the design and run it again.");
             return Exit.WRONG;
         }
         Review review = Review.of(design);

@@ -2,6 +2,7 @@ package fairgrain.program;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fairgrain.finding.Caution;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -60,6 +61,14 @@ class BatchTest {
                 .collect(Collectors.joining("\r\n", "", "\r\n"));
         assertThat(alone.out()).endsWith(left);
         assertThat(cellsOf(ran.out(), 1)).allMatch(taken -> taken.contains("sawn taken as unknown"));
+    }
+
+    @Test
+    void everyRowTellsTheCautionsOfItsWork() {
+        Ran ran = panels(HEADING + "left," + GOOD + "right," + GOOD);
+        assertThat(ran.out().lines().filter(line -> line.contains("the order of work")))
+                .hasSize(2)
+                .allMatch(line -> line.contains(Caution.OILY_RAGS.sentence()));
     }
 
     @Test

@@ -105,6 +105,17 @@ class NeverTest {
         assertThat(review.verdict()).isGreaterThanOrEqualTo(Verdict.NOT_JUDGED);
     }
 
+    @Test
+    void aBackThatIsToldToBeScrewedAllRoundIsNeverPassedOverWhereStripsHoldTheCase() {
+        String yaml = changed(
+                sample("hallway-cupboard-on-strips.yaml"),
+                "along, thickness: 1/4}",
+                "along, thickness: 1/4, fixed: {screws within the rail: 6, screw: No. 8 wood screw,"
+                        + " screw length: 1 1/2, screws all round apart: 6}}");
+        assertThat(review(yaml).findings())
+                .anyMatch(finding -> finding.question().equals("does the back keep the case square"));
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"4/4", "5/4", "1x8", "1 x 8", "nominal 3/4"})
     void aNominalSizeIsNeverTakenAsReal(String nominal) {

@@ -2,15 +2,16 @@ package fairgrain.design;
 
 import fairgrain.finding.Answer;
 import fairgrain.finding.Basis;
+import fairgrain.finding.Caution;
 import fairgrain.finding.Citation;
 import fairgrain.finding.Evidence;
 import fairgrain.finding.Finding;
 import fairgrain.finding.Missing;
 import fairgrain.finding.Question;
 import fairgrain.finding.Unasked;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /** A question with its answer in numbers and in words, and the part that asks it of itself. */
 public record Asked<A extends Answer>(Part by, Question<A> question, A answer, List<Finding> findings) {
@@ -44,7 +45,9 @@ public record Asked<A extends Answer>(Part by, Question<A> question, A answer, L
 
     private static Question<?> beyond(String part, String rule) {
         Missing reach = new Missing("a formula that reaches so far", "mend the sizes, or test it: " + rule);
-        return new Unasked(part, "does a formula reach so far", List.of(reach), Evidence.of(REACH), Set.of());
+        // which of the cautions it would have told is not known, so all of them stand
+        return new Unasked(
+                part, "does a formula reach so far", List.of(reach), Evidence.of(REACH), EnumSet.allOf(Caution.class));
     }
 
     /** Where the answer is acted on. */

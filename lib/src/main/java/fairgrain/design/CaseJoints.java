@@ -1,6 +1,7 @@
 package fairgrain.design;
 
 import fairgrain.finding.Question;
+import fairgrain.hanging.BevelledRails;
 import fairgrain.hanging.Hanging;
 import fairgrain.hanging.RailStrength;
 import fairgrain.joint.BackHolds;
@@ -16,6 +17,7 @@ import fairgrain.shelf.ShelfLoad;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The joints of a case that hangs: top and bottom to the sides, the hanging rail to the sides. */
 public record CaseJoints(Box box) implements Part {
@@ -51,15 +53,17 @@ public record CaseJoints(Box box) implements Part {
                             all.add(new BackHolds(
                                     BACK, fixed.screws(), screw(fixed), hung.heavyPull(), hung.heavyWeight()));
                         }
-                        fixed.apart()
-                                .ifPresent(apart -> all.add(new BackKeepsSquare(
-                                        BACK,
-                                        screw(fixed),
-                                        apart,
-                                        box.backMaterial().isSheet(),
-                                        box.width(),
-                                        hung.heavyWeight())));
                     }));
+            box.backFixed()
+                    .flatMap(BackFixed::apart)
+                    .ifPresent(apart -> weight(wall, design)
+                            .ifPresent(weight -> all.add(new BackKeepsSquare(
+                                    BACK,
+                                    screw(box.backFixed().orElseThrow()),
+                                    apart,
+                                    box.backMaterial().isSheet(),
+                                    box.width(),
+                                    weight))));
         }
         return List.copyOf(all);
     }
@@ -96,6 +100,16 @@ public record CaseJoints(Box box) implements Part {
         return wall.questions(design).stream()
                 .filter(Hanging.class::isInstance)
                 .map(Hanging.class::cast)
+                .findFirst();
+    }
+
+    /** Of all that hangs, be it on screws or over bevelled strips; heavy figure. */
+    private static Optional<Force> weight(Wall wall, Design design) {
+        return wall.questions(design).stream()
+                .flatMap(question -> question instanceof BevelledRails rails
+                        ? Stream.of(rails.hanging())
+                        : question instanceof Hanging screws ? Stream.of(screws) : Stream.empty())
+                .map(Hanging::heavyWeight)
                 .findFirst();
     }
 

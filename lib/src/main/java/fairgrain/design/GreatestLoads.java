@@ -114,9 +114,9 @@ public final class GreatestLoads {
     /**
      * How much of its capacity one check uses, the factor that is required counted in.
      *
-     * @param asked how many questions stand before the one it belongs to
+     * @param part the place in the design of the part that it belongs to
      */
-    private record Used(int asked, double use, GreatestLoad.SetBy setBy) {}
+    private record Used(int part, double use, GreatestLoad.SetBy setBy) {}
 
     /** Of all questions that were asked. */
     private record Use(List<Used> each) {
@@ -128,8 +128,8 @@ public final class GreatestLoads {
             return each.stream().mapToDouble(Used::use).max().orElse(0) - 1;
         }
 
-        boolean overloads(int asked) {
-            return isBeyond() || each.stream().anyMatch(used -> used.asked() == asked && used.use() > 1);
+        boolean overloads(int part) {
+            return isBeyond() || each.stream().anyMatch(used -> used.part() == part && used.use() > 1);
         }
 
         /** Whether nothing is known, of any question. */
@@ -146,25 +146,20 @@ public final class GreatestLoads {
         }
     }
 
+    /** Parts that are not looked at are not even asked what there is to ask. */
     private static Use use(Design design, IntPredicate looked) {
+        double deviations = design.setting().deviations();
         List<Used> each = new ArrayList<>();
-        int asked = 0;
-        for (Part part : design.parts()) {
-            for (Question<?> question : part.questions(design)) {
-                Optional<Carries> carries = part.carries(question);
-                if (carries.isPresent() && looked.test(asked)) {
-                    double deviations = design.setting().deviations();
+        for (int at = 0; at < design.parts().size(); at++) {
+            Part part = design.parts().get(at);
+            for (Question<?> question : looked.test(at) ? part.questions(design) : List.<Question<?>>of()) {
+                for (Carries way : part.carries(question).stream().toList()) {
                     for (Outcome outcome : Reliability.outcomes(question, deviations)) {
+                        String what = outcome.planned().what();
                         each.add(new Used(
-                                asked,
-                                use(outcome.planned()),
-                                new GreatestLoad.SetBy(
-                                        carries.get().stage(),
-                                        part.name(),
-                                        outcome.planned().what())));
+                                at, use(outcome.planned()), new GreatestLoad.SetBy(way.stage(), part.name(), what)));
                     }
                 }
-                asked++;
             }
         }
         return new Use(each);

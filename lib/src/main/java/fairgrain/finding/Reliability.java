@@ -1,8 +1,10 @@
 package fairgrain.finding;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /**
  * The likely worst case: of all cases equally unlikely, the one in which a check comes out worst. Every spread is off by its
@@ -29,11 +31,11 @@ public final class Reliability {
 
     /** The same from the slope that is seen from what is planned, as far as the worst case may lie. */
     private static Draw worst(ToDoubleFunction<Draw> margin, double[] far, double deviations) {
-        double[] z = downhill(far, deviations);
-        double[] worst = z;
+        double[] z = new double[far.length];
+        double[] worst = z; // what is planned, if nothing is worse
         double least = margin.applyAsDouble(at(z));
-        for (int round = 0; round < BENDS; round++) {
-            z = downhill(slope(margin, z, HALF_STEP), deviations);
+        for (int round = 0; round <= BENDS; round++) {
+            z = downhill(round == 0 ? far : slope(margin, z, HALF_STEP), deviations);
             double there = margin.applyAsDouble(at(z));
             if (there < least) { // a bend may also lead back
                 least = there;
@@ -116,8 +118,10 @@ public final class Reliability {
     private static List<Outcome> worse(List<Check> up, List<Check> down, List<Check> expected) {
         List<Outcome> outcomes = new ArrayList<>();
         for (int check = 0; check < expected.size(); check++) {
-            boolean worseUp = up.get(check).margin() <= down.get(check).margin();
-            outcomes.add(new Outcome((worseUp ? up : down).get(check), expected.get(check)));
+            Check worst = Stream.of(up.get(check), down.get(check), expected.get(check))
+                    .min(Comparator.comparingDouble(Check::margin))
+                    .orElseThrow();
+            outcomes.add(new Outcome(worst, expected.get(check)));
         }
         return List.copyOf(outcomes);
     }

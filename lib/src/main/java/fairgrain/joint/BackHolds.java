@@ -87,7 +87,7 @@ public record BackHolds(String part, int screws, BackScrew screw, Force pull, Fo
                 .outcomes(held.checks().stream().map(Outcome::certain).toList())
                 .missing(screw.missing())
                 .cautions(Caution.DRY_SOUND_WOOD, Caution.LOCAL_CODE);
-        ScrewHoles.into(draft, screw.screw(), screw.into(), "in the case");
+        screw.into(draft);
         draft.note("Staples and brads count nothing here, nor does glue: it peels.");
         return List.of(draft.done());
     }

@@ -95,7 +95,7 @@ public record BackKeepsSquare(String part, BackScrew screw, Length apart, boolea
                 .outcomes(held.checks().stream().map(Outcome::certain).toList())
                 .missing(missing())
                 .cautions(Caution.DRY_SOUND_WOOD);
-        ScrewHoles.into(draft, screw.screw(), screw.into(), "in the case");
+        screw.into(draft);
         draft.note("The corners of the case are counted as hinges here: what their glue or screws give comes on top.");
         if (held.checks().stream().anyMatch(check -> !check.holds())) {
             draft.remedies(closer());

@@ -1,14 +1,12 @@
 package fairgrain.joint;
 
-import fairgrain.fastener.DowelBearing;
-import fairgrain.fastener.DowelConnection;
 import fairgrain.fastener.HeadPullThrough;
 import fairgrain.fastener.LoadDuration;
 import fairgrain.fastener.Penetration;
-import fairgrain.fastener.ReferenceWithdrawal;
 import fairgrain.fastener.ScrewSize;
 import fairgrain.fastener.YieldLimit;
 import fairgrain.finding.Evidence;
+import fairgrain.finding.Finding;
 import fairgrain.finding.Missing;
 import fairgrain.quantity.Length;
 import fairgrain.quantity.Limits;
@@ -32,18 +30,16 @@ public record BackScrew(
         THICKNESS.check(thickness);
     }
 
-    private double deep() {
-        return Math.max(0, length.minus(thickness).metres());
+    private ScrewedTogether together() {
+        return new ScrewedTogether(screw, length, back, thickness, into, false);
     }
 
     /** Before it is drawn out of the case [N]. */
     double withdrawal() {
-        return ReferenceWithdrawal.woodScrew(into.gravity().orElseThrow(), screw.diameter())
-                * Math.min(deep(), screw.threadShare() * length.metres())
-                * LoadDuration.PERMANENT.factor();
+        return together().withdrawal() * LoadDuration.PERMANENT.factor();
     }
 
-    /** Before its head is pulled through the back [N]. */
+    /** Before its round head is pulled through the back [N]. */
     double head() {
         return HeadPullThrough.capacity(back.gravity().orElseThrow(), screw.head(), thickness.metres())
                 * LoadDuration.PERMANENT.factor();
@@ -51,19 +47,14 @@ public record BackScrew(
 
     /** Across it [N]. */
     double sideways() {
-        double d = screw.diameter();
-        DowelConnection connection = new DowelConnection(
-                Penetration.woodScrewBearing(deep(), d),
-                thickness.metres(),
-                bearing(into.gravity().orElseThrow(), d),
-                bearing(back.gravity().orElseThrow(), d),
-                screw.root(),
-                screw.bendingYield());
-        return YieldLimit.reference(connection, 0, d, Math.PI / 2).least() * LoadDuration.PERMANENT.factor();
+        return together().sideways() * LoadDuration.PERMANENT.factor();
     }
 
-    private static double bearing(double gravity, double diameter) {
-        return Math.min(DowelBearing.wood(gravity, diameter, 0), DowelBearing.wood(gravity, diameter, Math.PI / 2));
+    /** Adds its holes, and where to set it. */
+    void into(Finding.Draft draft) {
+        ScrewHoles.into(draft, screw, into, "in the case");
+        draft.note("Set the screws in the middle of the edges of the case: nearer to a face than two and a half"
+                + " diameters they split it, and that is not in these figures.");
     }
 
     /** What must be known for a load across it. */
@@ -78,7 +69,7 @@ public record BackScrew(
         if (into.plywood()) {
             all.add(into.edgeMissing());
         }
-        if (!Penetration.isEnoughForWoodScrew(deep(), screw.diameter())) {
+        if (!Penetration.isEnoughForWoodScrew(together().reach(), screw.diameter())) {
             all.add(new Missing(
                     "what a screw holds that reaches less than six diameters into the case", "use longer screws"));
         }

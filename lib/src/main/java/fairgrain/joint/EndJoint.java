@@ -1,6 +1,5 @@
 package fairgrain.joint;
 
-import fairgrain.fastener.DowelBearing;
 import fairgrain.fastener.DowelConnection;
 import fairgrain.fastener.EndGrain;
 import fairgrain.fastener.LoadDuration;
@@ -65,10 +64,6 @@ public sealed interface EndJoint
      */
     default EndJoint ofRail(Optional<Length> depth) {
         return this;
-    }
-
-    private static double across(double gravity, double diameter) {
-        return Math.min(DowelBearing.wood(gravity, diameter, 0), DowelBearing.wood(gravity, diameter, Math.PI / 2));
     }
 
     /**
@@ -252,9 +247,7 @@ public sealed interface EndJoint
                 return JointStrength.unknownForce(number + " dowels", missing, List.of(), evidence);
             }
             double d = diameter.metres();
-            double mean = number
-                    * DowelSideways.load(
-                            wood.shear().getAsDouble(), across(wood.gravity().getAsDouble(), d), d, depth.metres());
+            double mean = number * DowelSideways.load(wood.shear().getAsDouble(), wood.bearing(d), d, depth.metres());
             return new JointStrength(
                     number + " dowels",
                     Dimension.FORCE,
@@ -295,7 +288,7 @@ public sealed interface EndJoint
                 return JointStrength.unknownForce(said, List.of(wood.densityMissing()), List.of(), evidence);
             }
             double d = screw.diameter();
-            double f = across(wood.gravity().getAsDouble(), d);
+            double f = wood.bearing(d);
             DowelConnection connection = new DowelConnection(
                     Math.max(0.001, Penetration.woodScrewBearing(deep.metres(), d)),
                     under.metres(),

@@ -1,5 +1,6 @@
 package fairgrain.joint;
 
+import fairgrain.fastener.DowelBearing;
 import fairgrain.finding.Basis;
 import fairgrain.finding.Citation;
 import fairgrain.finding.Evidence;
@@ -73,6 +74,12 @@ public record JointWood(
         return one.isPresent() && other.isPresent()
                 ? OptionalDouble.of(Math.min(one.getAsDouble(), other.getAsDouble()))
                 : OptionalDouble.empty();
+    }
+
+    /** What it bears on a screw or dowel across it, whichever way the load lies in the grain; its density is known [Pa]. */
+    double bearing(double diameter) {
+        double dense = gravity.orElseThrow();
+        return Math.min(DowelBearing.wood(dense, diameter, 0), DowelBearing.wood(dense, diameter, Math.PI / 2));
     }
 
     Missing shearMissing() {

@@ -1,6 +1,5 @@
 package fairgrain.joint;
 
-import fairgrain.fastener.DowelBearing;
 import fairgrain.fastener.DowelConnection;
 import fairgrain.fastener.EndGrain;
 import fairgrain.fastener.HeadPullThrough;
@@ -141,8 +140,13 @@ record ScrewedTogether(
 
     /** Pull that the code allows for ten years, by the thread and by the head. [N] */
     double pull() {
+        return Math.min(withdrawal(), head());
+    }
+
+    /** Pull that the code allows the thread for ten years. [N] */
+    double withdrawal() {
         double each = ReferenceWithdrawal.woodScrew(into.gravity().orElseThrow(), screw.diameter());
-        return Math.min(layers() * each * thread(), head());
+        return layers() * each * thread();
     }
 
     private double layers() {
@@ -165,15 +169,10 @@ record ScrewedTogether(
         return new DowelConnection(
                 Penetration.woodScrewBearing(reach(), d),
                 under.metres(),
-                bearing(into, d),
-                bearing(through, d),
+                into.bearing(d),
+                through.bearing(d),
                 screw.root(),
                 screw.bendingYield());
-    }
-
-    private static double bearing(JointWood wood, double diameter) {
-        double gravity = wood.gravity().orElseThrow();
-        return Math.min(DowelBearing.wood(gravity, diameter, 0), DowelBearing.wood(gravity, diameter, Math.PI / 2));
     }
 
     Evidence evidence() {

@@ -19,6 +19,7 @@ public record ShopRule(UnitSystem system, Length step) {
 
     private static final double A_HAIR = 1e-6; // of a step: what stands on a mark but for rounding stays on it
     private static final int FINEST = 64;
+    private static final double FAR = 1000; // a ratio that stands for any that is far too much
     private static final double HALF_A_THOUSANDTH = 0.0005 + 1e-9; // in, and a hair
 
     public ShopRule {
@@ -65,7 +66,7 @@ public record ShopRule(UnitSystem system, Length step) {
             case MOISTURE, HUMIDITY -> rounded(value, 1) + " %";
             case TEMPERATURE -> rounded(value, 0) + " " + unit.sign();
             case TIME -> time(quantity.si());
-            case RATIO -> digits(value, 3);
+            case RATIO -> value < FAR ? digits(value, 3) : "over 999"; // by then only that it is far too much
             case COUNT -> digits(value, 4);
             default -> digits(value, 3) + " " + unit.sign();
         };

@@ -32,7 +32,6 @@ public final class CsvSizes {
         StringBuilder out = new StringBuilder();
         try {
             heading(out, List.of());
-            work(out, review, rule);
             rows(out, List.of(), review, rule);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -47,8 +46,9 @@ public final class CsvSizes {
         FORMAT.printRecord(out, cells.toArray());
     }
 
-    /** The rows of one review, each after the same cells. */
+    /** The rows of one review, each after the same cells; first what is to be minded at the steps of its work. */
     public static void rows(Appendable out, List<String> before, Review review, ShopRule rule) throws IOException {
+        work(out, before, review, rule);
         for (Finding finding : review.findings()) {
             if (finding.sizes().isEmpty()) {
                 row(out, before, finding, List.of("", "", "", ""));
@@ -62,7 +62,7 @@ public final class CsvSizes {
     }
 
     /** The cautions that the steps of the work add, such as that of rags wet with oil. */
-    private static void work(Appendable out, Review review, ShopRule rule) throws IOException {
+    private static void work(Appendable out, List<String> before, Review review, ShopRule rule) throws IOException {
         String cautions = OrderOfWork.of(review, rule).stream()
                 .filter(Block.Warning.class::isInstance)
                 .map(block -> ((Block.Warning) block).caution())
@@ -71,17 +71,11 @@ public final class CsvSizes {
                 .map(Caution::sentence)
                 .collect(Collectors.joining(" "));
         if (!cautions.isEmpty()) {
-            FORMAT.printRecord(
-                    out,
-                    "the order of work",
-                    "what to mind at each step",
-                    review.verdict().word(),
-                    "",
-                    "",
-                    "",
-                    "",
-                    "",
-                    cautions);
+            List<Object> cells = new ArrayList<>();
+            before.forEach(cell -> cells.add(safe(cell)));
+            cells.addAll(List.of("the order of work", "what to mind at each step"));
+            cells.addAll(List.of(review.verdict().word(), "", "", "", "", "", cautions));
+            FORMAT.printRecord(out, cells.toArray());
         }
     }
 

@@ -70,7 +70,7 @@ final class ToBuy {
         for (GlassInRebate glass : Questions.of(review, GlassInRebate.class)) {
             GlassInRebate.Fit pane = glass.answer();
             int count = review.design().parts(Door.class).stream()
-                    .filter(door -> door.glass().isPresent() && glass.part().startsWith(door.name()))
+                    .filter(door -> door.glass().isPresent() && glass.part().equals(door.name() + ", glass"))
                     .mapToInt(Door::count)
                     .findFirst()
                     .orElse(1);

@@ -129,6 +129,9 @@ class JointFormsTest {
         assertThat(beyond.verdict()).isEqualTo(Verdict.NOT_JUDGED);
         assertThat(beyond.missing().get(0).todo())
                 .isEqualTo("mend the sizes, or test it: width of the stile must be from 0 to 0.5 m, but was 0.66675");
+        assertThat(beyond.cautions())
+                .as("nobody knows which it would have told")
+                .contains(Caution.values());
         assertThat(findings)
                 .anyMatch(each -> each.question().equals("do its hinges hold") && each.verdict() != Verdict.NOT_JUDGED);
     }

@@ -17,7 +17,7 @@ final class Code {
     private Code() {}
 
     /** The text of each class of the library. */
-    static Map<Class<?>, String> library() {
+    static Map<Class<?>, String> classes() {
         Map<Class<?>, String> texts = new LinkedHashMap<>();
         files(MAIN).stream()
                 .filter(file -> !simple(file).equals("package-info"))

@@ -33,7 +33,7 @@ class EvidenceLedgerTest {
     @Test
     void whateverReckonsWithNumbersNamesItsSource() {
         Set<Class<?>> known = LEDGER.formulas().stream().map(Formula::type).collect(Collectors.toSet());
-        assertThat(LEDGER.library().keySet())
+        assertThat(LEDGER.classes().keySet())
                 .filteredOn(type -> !known.contains(type)
                         && !type.getPackageName().equals("fairgrain.quantity")
                         && Modifier.isPublic(type.getModifiers())

@@ -15,7 +15,7 @@ final class Ledger {
     static final Path WORKED_CABINET_TEST =
             Path.of("../examples/src/test/java/fairgrain/program/WorkedCabinetTest.java");
 
-    private final Map<Class<?>, String> library = Code.library();
+    private final Map<Class<?>, String> classes = Code.classes();
     private final List<TestFile> tests = Code.tests();
     private final List<Formula> formulas;
     private final Map<Formula, Checks> checks = new TreeMap<>();
@@ -23,7 +23,7 @@ final class Ledger {
     private final List<String> problems = new ArrayList<>();
 
     Ledger() {
-        formulas = library.entrySet().stream()
+        formulas = classes.entrySet().stream()
                 .filter(each -> each.getValue().contains("<b>Source</b>"))
                 .flatMap(each -> Formula.of(each.getKey()).stream())
                 .toList();
@@ -47,8 +47,8 @@ final class Ledger {
         formulas.forEach(this::judge);
     }
 
-    Map<Class<?>, String> library() {
-        return library;
+    Map<Class<?>, String> classes() {
+        return classes;
     }
 
     List<Formula> formulas() {
@@ -157,7 +157,7 @@ final class Ledger {
         List<String> way = said.through();
         for (int i = 0; i < way.size(); i++) {
             String name = way.get(i);
-            List<String> texts = library.entrySet().stream()
+            List<String> texts = classes.entrySet().stream()
                     .filter(each -> each.getKey().getSimpleName().equals(name))
                     .map(each -> new JavaText(each.getValue()).code())
                     .toList();

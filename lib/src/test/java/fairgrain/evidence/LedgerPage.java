@@ -89,7 +89,7 @@ final class LedgerPage {
         line("|---|---|");
         Set<Class<?>> formulas = ledger.formulas().stream().map(Formula::type).collect(Collectors.toSet());
         Set<String> rows = new TreeSet<>();
-        for (Class<?> type : ledger.library().keySet()) {
+        for (Class<?> type : ledger.classes().keySet()) {
             List<String> own = new ArrayList<>();
             if (!formulas.contains(type)) {
                 Formula.citations(type).forEach(citation -> own.add(cited(citation)));

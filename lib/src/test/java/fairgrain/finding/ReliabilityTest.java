@@ -84,6 +84,13 @@ class ReliabilityTest {
     }
 
     @Test
+    void whatIsPlannedCountsWhereItIsTheWorstItself() {
+        assertThat(planned(new Asked(1, d -> 1 + d.of(0) * d.of(0)), 1.6449)).isEqualTo(1);
+        assertThat(planned(new Asked(2, d -> 1 + d.of(0) * d.of(0) + Math.abs(d.of(1))), 1.6449))
+                .isEqualTo(1);
+    }
+
+    @Test
     void eachCheckHasAWorstCaseOfItsOwn() {
         Model<Numbers> model = draw -> new Numbers(List.of(
                 Check.of("one", 0, 5 - draw.of(0), Dimension.RATIO),
