@@ -14,6 +14,7 @@ import java.util.function.Function;
  */
 final class ByName<T> implements Finder<T> {
     private static final int SUGGESTIONS = 3;
+    private static final int FEW = 45; // fill some lines of a terminal
 
     private final List<T> all;
     private final Function<T, String> id;
@@ -64,6 +65,11 @@ final class ByName<T> implements Finder<T> {
     @Override
     public List<String> nearest(String words) {
         return Nearest.several(words, all.stream().map(this::name).toList(), SUGGESTIONS);
+    }
+
+    @Override
+    public List<String> few() {
+        return all.size() <= FEW ? all.stream().map(this::name).toList() : List.of();
     }
 
     @Override

@@ -21,4 +21,9 @@ public interface Finder<V> {
     default String hint() {
         return "";
     }
+
+    /** All names, where they are few enough to be told; else none. */
+    default List<String> few() {
+        return List.of();
+    }
 }

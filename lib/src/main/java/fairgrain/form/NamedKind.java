@@ -43,7 +43,9 @@ final class NamedKind<V> implements Kind<V> {
                 ? List.of()
                 : finder.nearest(text).stream().limit(SUGGESTIONS).toList();
         String hint = finder.hint();
-        return " is not known" + Listed.didYouMean(near) + (hint.isEmpty() ? "" : (near.isEmpty() ? "; " : " ") + hint);
+        List<String> few = near.isEmpty() ? finder.few() : List.of();
+        return " is not known" + (few.isEmpty() ? "" : "; known are " + String.join(", ", few))
+                + Listed.didYouMean(near) + (hint.isEmpty() ? "" : (near.isEmpty() ? "; " : " ") + hint);
     }
 
     @Override

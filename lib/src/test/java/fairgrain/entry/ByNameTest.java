@@ -3,6 +3,7 @@ package fairgrain.entry;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.Chars;
@@ -41,5 +42,12 @@ class ByNameTest {
         assertThat(SCREWS.find("lag")).hasSize(2);
         assertThat(SCREWS.find("1/4 lag")).containsExactly("1/4-in-lag-screw");
         assertThat(SCREWS.find("nail")).isEmpty();
+    }
+
+    @Test
+    void namesAreAllToldWhereTheyAreFew() {
+        assertThat(SCREWS.few()).containsExactly("no 8 wood screw", "1/4 in lag screw", "5/16 in lag screw");
+        List<String> many = IntStream.range(0, 100).mapToObj(i -> "screw-" + i).toList();
+        assertThat(new ByName<>(many, s -> s, List::of, "a hint").few()).isEmpty();
     }
 }
