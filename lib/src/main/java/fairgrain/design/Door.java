@@ -17,7 +17,6 @@ import fairgrain.part.RingAngle;
 import fairgrain.quantity.Force;
 import fairgrain.quantity.Length;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -200,7 +199,8 @@ public record Door(
 
     private List<Missing> unknownWoods() {
         List<Missing> all = new ArrayList<>();
-        for (Wood wood : new LinkedHashSet<>(List.of(stile.wood(), rail.wood()))) {
+        boolean alike = stile.wood().equals(rail.wood());
+        for (Wood wood : alike ? List.of(stile.wood()) : List.of(stile.wood(), rail.wood())) {
             if (wood.shrinkage() == null) {
                 all.add(new Missing("how much " + wood.name() + " shrinks", "choose a wood whose shrinkage is known"));
             }

@@ -8,9 +8,12 @@ import fairgrain.quantity.Mass;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.DoubleFunction;
 import java.util.function.IntPredicate;
-import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.AllowedSolution;
 import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
 
@@ -30,10 +33,12 @@ public final class GreatestLoads {
             new Used(-1, BROKEN, new GreatestLoad.SetBy(Stage.SHELF, "the load", "how far the formulas reach"));
 
     private final Design design;
+    private final Use asPlanned;
     private final List<GreatestLoad> all = new ArrayList<>();
 
-    private GreatestLoads(Design design) {
+    private GreatestLoads(Design design, Use asPlanned) {
         this.design = design;
+        this.asPlanned = asPlanned;
     }
 
     /**
@@ -41,10 +46,11 @@ public final class GreatestLoads {
      * link even as it is planned.
      */
     public static List<GreatestLoad> of(Design design) {
-        GreatestLoads loads = new GreatestLoads(design);
-        if (use(design, Wall.CASE, 1, each -> true).isBeyond()) {
+        Use asPlanned = use(design, Wall.CASE, 1, each -> true);
+        if (asPlanned.isBeyond()) {
             return List.of();
         }
+        GreatestLoads loads = new GreatestLoads(design, asPlanned);
         for (Weighs shelf : design.parts(Weighs.class)) {
             loads.find(shelf.name(), shelf.load().expected() * shelf.span().metres());
         }
@@ -89,26 +95,54 @@ public final class GreatestLoads {
         }
         Use farthest = use(design, on, FARTHEST, each -> true);
         // what holds under the farthest load is not looked at again, until the answer is made sure of
-        double most = most(
-                farthest, times -> use(design, on, times, farthest::overloads).over());
+        Uses uses = new Uses(times -> use(design, on, times, farthest::overloads), asPlanned, farthest);
+        double most = uses.most();
         if (most < FARTHEST && use(design, on, most, each -> true).over() > 0) {
-            most = most(farthest, times -> use(design, on, times, each -> true).over());
+            uses = new Uses(times -> use(design, on, times, each -> true), asPlanned, farthest);
+            most = uses.most();
         }
-        Optional<GreatestLoad.SetBy> setBy = most >= FARTHEST
-                ? Optional.empty()
-                : use(design, on, most + NEAR, farthest::overloads).hardest().map(Used::setBy);
-        all.add(new GreatestLoad(on, Mass.kilograms(planned), Mass.kilograms(planned * most), setBy));
+        all.add(new GreatestLoad(
+                on,
+                Mass.kilograms(planned),
+                Mass.kilograms(planned * most),
+                uses.above(most).flatMap(Use::hardest).map(Used::setBy)));
     }
 
-    /** So many times the planned load that everything judged still holds. */
-    private static double most(Use farthest, UnivariateFunction over) {
-        if (farthest.over() <= 0) {
-            return FARTHEST;
+    /** What was found under so many times the planned load, the least first. */
+    private static final class Uses {
+        private final DoubleFunction<Use> ask;
+        private final NavigableMap<Double, Use> found = new TreeMap<>();
+
+        Uses(DoubleFunction<Use> ask, Use asPlanned, Use farthest) {
+            this.ask = ask;
+            found.put(1.0, asPlanned);
+            found.put(FARTHEST, farthest);
         }
-        if (over.value(0) >= 0) {
-            return 0;
+
+        private double over(double times) {
+            return found.computeIfAbsent(times, ask::apply).over();
         }
-        return new BracketingNthOrderBrentSolver(NEAR, 3).solve(TRIES, over, 0, FARTHEST, AllowedSolution.BELOW_SIDE);
+
+        /** So many times the planned load that everything looked at still holds. */
+        double most() {
+            if (over(FARTHEST) <= 0) {
+                return FARTHEST;
+            }
+            double holds = over(1) < 0 ? 1 : 0;
+            double fails = over(1) > 0 ? 1 : FARTHEST;
+            if (over(holds) >= 0) {
+                return holds;
+            }
+            double evenly =
+                    holds + (fails - holds) * -over(holds) / (over(fails) - over(holds)); // most uses grow nearly so
+            return new BracketingNthOrderBrentSolver(NEAR, 3)
+                    .solve(TRIES, this::over, holds, fails, evenly, AllowedSolution.BELOW_SIDE);
+        }
+
+        /** The nearest that failed. */
+        Optional<Use> above(double most) {
+            return Optional.ofNullable(found.higherEntry(most)).map(Map.Entry::getValue);
+        }
     }
 
     /**

@@ -1,6 +1,7 @@
 package fairgrain.finding;
 
 import fairgrain.quantity.Shown;
+import java.util.regex.Pattern;
 
 /**
  * A place in a source, and how far what stands there was checked.
@@ -10,8 +11,10 @@ import fairgrain.quantity.Shown;
  * @param basis how far the figure was checked
  */
 public record Citation(String source, String place, Basis basis) {
+    private static final Pattern KEY = Pattern.compile("[a-z][a-z0-9-]*");
+
     public Citation {
-        if (!source.matches("[a-z][a-z0-9-]*")) {
+        if (!KEY.matcher(source).matches()) {
             throw new IllegalArgumentException(
                     "a source is named by its key in sources.csv, such as gtr190, but was " + Shown.quoted(source));
         }

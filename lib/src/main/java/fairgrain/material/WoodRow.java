@@ -56,6 +56,10 @@ final class WoodRow {
     private static final double MPA = 1e6;
     private static final double GPA = 1e9;
     private static final String GRAVITY = "specific_gravity";
+    private static final List<String> MAY_BE_WEAK = Stream.concat(
+                    Stream.of(GRAVITY),
+                    Arrays.stream(Strength.Property.values()).map(Strength.Property::column))
+            .toList();
 
     private final Row row;
 
@@ -110,7 +114,7 @@ final class WoodRow {
                 value.getAsDouble(),
                 row.choice("specific_gravity_basis", Arrays.asList(VolumeBasis.values()), VolumeBasis::words),
                 volumetric(),
-                evidence("strength_source", basisOf(GRAVITY)).and(SpecificGravity.SOURCE));
+                evidence("strength_source", restsOn().basis(GRAVITY)).and(SpecificGravity.SOURCE));
     }
 
     private @Nullable Strength strength() {
@@ -132,11 +136,11 @@ final class WoodRow {
                 .allMatch(WoodRow::isUnknown)) {
             return null;
         }
-        Basis weakest = basis("strength_basis");
+        RestsOn rests = restsOn();
         Map<Strength.Property, Basis> better = new EnumMap<>(Strength.Property.class);
         for (Strength.Property property : Strength.Property.values()) {
-            Basis its = basisOf(property.column());
-            if (its != weakest) {
+            Basis its = rests.basis(property.column());
+            if (its != rests.weakest()) {
                 better.put(property, its);
             }
         }
@@ -149,40 +153,45 @@ final class WoodRow {
                 tensionPerpendicular,
                 sideHardness,
                 row.number("strength_moisture_percent", 5, 30) * PERCENT,
-                evidence("strength_source", weakest),
+                evidence("strength_source", rests.weakest()),
                 better);
     }
 
-    /** The basis of one figure: that of the row, unless the row names which figures are weak and this is not among them. */
-    private Basis basisOf(String column) {
+    /** What the figures of strength rest on: the weakest of them, and which are weak where the row names them. */
+    private record RestsOn(Basis weakest, List<String> memory, List<String> secondHand) {
+        /** The basis of one figure: that of the row, unless the row names which figures are weak and this is not among them. */
+        Basis basis(String column) {
+            if (memory.contains(column)) {
+                return Basis.MEMORY;
+            }
+            if (secondHand.contains(column)) {
+                return Basis.SECOND_HAND;
+            }
+            return memory.isEmpty() && secondHand.isEmpty() ? weakest : Basis.READ;
+        }
+    }
+
+    private RestsOn restsOn() {
         Basis weakest = basis("strength_basis");
         List<String> memory = named("strength_from_memory");
         List<String> secondHand = named("strength_second_hand");
-        if (memory.isEmpty() && secondHand.isEmpty()) {
-            return weakest;
+        if (!memory.isEmpty() || !secondHand.isEmpty()) {
+            Basis expected = memory.isEmpty() ? Basis.SECOND_HAND : Basis.MEMORY;
+            if (weakest != expected) {
+                throw Row.wrong(
+                        "strength_basis",
+                        "must be '" + expected.words() + "', the weakest of the figures that the row names",
+                        weakest.words());
+            }
         }
-        Basis expected = memory.isEmpty() ? Basis.SECOND_HAND : Basis.MEMORY;
-        if (weakest != expected) {
-            throw Row.wrong(
-                    "strength_basis",
-                    "must be '" + expected.words() + "', the weakest of the figures that the row names",
-                    weakest.words());
-        }
-        if (memory.contains(column)) {
-            return Basis.MEMORY;
-        }
-        return secondHand.contains(column) ? Basis.SECOND_HAND : Basis.READ;
+        return new RestsOn(weakest, memory, secondHand);
     }
 
     private List<String> named(String list) {
-        List<String> allowed = Stream.concat(
-                        Stream.of(GRAVITY),
-                        Arrays.stream(Strength.Property.values()).map(Strength.Property::column))
-                .toList();
         List<String> named = row.list(list);
         for (String column : named) {
-            if (!allowed.contains(column)) {
-                throw Row.wrong(list, "must name some of " + String.join(" / ", allowed), column);
+            if (!MAY_BE_WEAK.contains(column)) {
+                throw Row.wrong(list, "must name some of " + String.join(" / ", MAY_BE_WEAK), column);
             }
         }
         return named;

@@ -55,8 +55,12 @@ public final class Row {
 
     /** Words separated by semicolons; none if the cell is empty. */
     public List<String> list(String column) {
+        String cell = textOrEmpty(column);
+        if (cell.isEmpty()) {
+            return List.of();
+        }
         List<String> words = new ArrayList<>();
-        for (String word : Arrays.asList(textOrEmpty(column).split(";", -1))) {
+        for (String word : Arrays.asList(cell.split(";", -1))) {
             if (!word.isBlank()) {
                 words.add(word.strip());
             }

@@ -56,12 +56,15 @@ public final class Table {
             if (!rows.getHeaderNames().equals(columns)) {
                 throw new TableException(file, List.of(wrongColumns(rows, file, columns)));
             }
+            long end = rows.getCurrentLineNumber();
             for (CSVRecord row : rows) {
                 if (problems.size() == MOST_PROBLEMS) {
                     problems.add(file + ": these are the first " + MOST_PROBLEMS + "; what comes behind was not read");
                     break;
                 }
-                long line = rows.getCurrentLineNumber() - lineBreaks(row); // not the record number: comments shift that
+                long begin = end + 1;
+                end = rows.getCurrentLineNumber();
+                long line = begin == end ? end : end - lineBreaks(row); // not the record number: comments shift that
                 String at = file + ":" + line + ": ";
                 if (!row.isConsistent()) {
                     problems.add(at + "expected " + columns.size() + " cells, but found " + row.size());
@@ -107,9 +110,7 @@ public final class Table {
     private static long lineBreaks(CSVRecord row) {
         long breaks = 0;
         for (String cell : row) {
-            if (cell.indexOf('\n') >= 0 || cell.indexOf('\r') >= 0) { // hardly any cell
-                breaks += LINE_BREAK.matcher(cell).results().count();
-            }
+            breaks += LINE_BREAK.matcher(cell).results().count();
         }
         return breaks;
     }
