@@ -128,7 +128,7 @@ public final class Fairgrain {
         commands.put("batch", () -> new CommandLine(new BatchCommand(in, out, err, terminal)));
         commands.put("new", () -> new CommandLine(new NewCommand(typed, out, err)));
         commands.put("woods", () -> new CommandLine(new WoodsCommand(out, err)));
-        commands.put("simulate", () -> new CommandLine(new SimulateCommand(in, out, err)));
+        commands.put("simulate", () -> new CommandLine(new SimulateCommand(in, out, err, terminal)));
         commands.put("schema", () -> new CommandLine(new SchemaCommand(out)));
         commands.put("completion", () -> new CommandLine(new CompletionCommand(out)));
         commands.put("manual", () -> new CommandLine(new ManualCommand(out)));

@@ -2,7 +2,7 @@ package fairgrain.program;
 
 import java.io.PrintStream;
 
-/** How far a long run has come, on one line of a terminal. Anywhere else it says nothing. */
+/** How far a long run has come, on one line of a terminal. Anywhere else it says nothing. Many threads may tell it. */
 final class Progress {
     private static final int WIDTH = 30;
     private static final long BETWEEN = 200_000_000L; // ns
@@ -29,7 +29,7 @@ final class Progress {
         show(done, words, System.nanoTime());
     }
 
-    void show(long done, String words, long now) {
+    synchronized void show(long done, String words, long now) {
         if (!terminal || (shown && now - last < BETWEEN)) {
             return;
         }
@@ -45,7 +45,7 @@ final class Progress {
     }
 
     /** Leaves the line for what comes next. */
-    void end() {
+    synchronized void end() {
         if (shown) {
             to.println();
         }

@@ -36,13 +36,13 @@ import picocli.CommandLine.Spec;
         footer = {"", "Example:", "  fairgrain simulate --cases 100000 examples/designs/lakeside-book-cupboard.yaml"})
 final class SimulateCommand implements Callable<Integer> {
     private static final int BLOCK = 1000;
-    private static final int BAR = 40;
     private static final int MOST_THREADS = 64;
     private static final int MOST_CASES = 100_000_000;
 
     private final InputStream stdin;
     private final PrintStream out;
     private final PrintStream err;
+    private final boolean terminal;
 
     @Spec
     private @Nullable CommandSpec spec;
@@ -74,13 +74,11 @@ final class SimulateCommand implements Callable<Integer> {
             description = "How many to work at once; the counts do not depend on it (${DEFAULT-VALUE}).")
     private int threads;
 
-    @Option(names = "--progress", description = "Show how far it is on standard error.")
-    private boolean progress;
-
-    SimulateCommand(InputStream stdin, PrintStream out, PrintStream err) {
+    SimulateCommand(InputStream stdin, PrintStream out, PrintStream err, boolean terminal) {
         this.stdin = stdin;
         this.out = out;
         this.err = err;
+        this.terminal = terminal;
     }
 
     @Override
@@ -103,27 +101,20 @@ final class SimulateCommand implements Callable<Integer> {
 
     private Tally run(Simulation simulation) {
         int blocks = cases / BLOCK;
+        Progress progress = new Progress(err, terminal, blocks);
         AtomicInteger done = new AtomicInteger();
         ForkJoinPool pool = new ForkJoinPool(threads);
         try {
             return pool.submit(() ->
                             Tally.sum(IntStream.range(0, blocks).parallel().mapToObj(block -> {
                                 Tally tally = simulation.block(block, BLOCK);
-                                bar(done.incrementAndGet(), blocks);
+                                progress.show(done.incrementAndGet(), cases + " cases");
                                 return tally;
                             })))
                     .join();
         } finally {
             pool.shutdown();
-        }
-    }
-
-    private void bar(int done, int of) {
-        if (progress) {
-            int full = (int) ((long) BAR * done / of);
-            err.print("\r[" + "#".repeat(full) + ".".repeat(BAR - full) + "] " + 100L * done / of + " %"
-                    + (done == of ? System.lineSeparator() : ""));
-            err.flush();
+            progress.end();
         }
     }
 

@@ -1,6 +1,7 @@
 package fairgrain.program;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import fairgrain.drawing.Drawing;
 import fairgrain.drawing.Mark;
@@ -14,6 +15,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
@@ -137,6 +139,26 @@ class DrawTest {
                         .exit())
                 .isZero();
         assertThat(ImageIO.read(png.toFile()).getWidth()).isEqualTo(920);
+    }
+
+    @Test
+    void bevelledStripsAreCutAcrossWithTheSizesOfTheDesign() throws IOException {
+        Path svg = folder.resolve("strips.svg");
+        String design = Path.of("designs", "hallway-cupboard-on-strips.yaml").toString();
+        assertThat(Ran.of("", "draw", "--drawing", "cabinet on the wall, its strips", "--to", svg.toString(), design)
+                        .exit())
+                .isZero();
+        String lines = Files.readString(svg);
+        assertThat(lines)
+                .contains(">4 in<", ">1 1/2 in<", ">3 1/2 in<", ">1 1/4 in<", ">bevel 45° from level<")
+                .contains("wall strip 4 in deep to its point");
+        // at 1:2, in mm: 1 1/4 in is 15.875, 4 in is 50.8, and a bevel of 45 degrees falls by its own width
+        double[] wallStrip = Arrays.stream(lines.split("<polygon points=\"", 2)[1].split("\"", 2)[0].split("[ ,]", -1))
+                .mapToDouble(Double::parseDouble)
+                .toArray();
+        assertThat(wallStrip[2] - wallStrip[0]).as("thick").isCloseTo(15.875, within(0.02));
+        assertThat(wallStrip[3] - wallStrip[5]).as("high at its point").isCloseTo(50.8, within(0.02));
+        assertThat(wallStrip[1] - wallStrip[7]).as("high at the wall").isCloseTo(50.8 - 15.875, within(0.02));
     }
 
     @ParameterizedTest

@@ -18,6 +18,10 @@ class SimulateTest {
     private final ByteArrayOutputStream err = new ByteArrayOutputStream();
 
     private String run(int expected, String... args) {
+        return run(expected, false, args);
+    }
+
+    private String run(int expected, boolean terminal, String... args) {
         out.reset();
         err.reset();
         int code = Fairgrain.run(
@@ -25,7 +29,7 @@ class SimulateTest {
                 new ByteArrayInputStream(new byte[0]),
                 new PrintStream(out, true, StandardCharsets.UTF_8),
                 new PrintStream(err, true, StandardCharsets.UTF_8),
-                false);
+                terminal);
         assertThat(code).as(err.toString(StandardCharsets.UTF_8)).isEqualTo(expected);
         return out.toString(StandardCharsets.UTF_8);
     }
@@ -38,9 +42,11 @@ class SimulateTest {
     }
 
     @Test
-    void theProgressIsShownBesideTheResult() {
-        run(0, "simulate", "--cases", "2000", "--progress", DESIGN);
-        assertThat(err.toString(StandardCharsets.UTF_8)).contains("#".repeat(40) + "] 100 %");
+    void aTerminalIsShownHowFarItIs() {
+        run(0, true, "simulate", "--cases", "2000", DESIGN);
+        assertThat(err.toString(StandardCharsets.UTF_8)).startsWith("\r[").contains("] 50 %, 2000 cases");
+        run(0, false, "simulate", "--cases", "2000", DESIGN);
+        assertThat(err.toString(StandardCharsets.UTF_8)).isEmpty();
     }
 
     @Test

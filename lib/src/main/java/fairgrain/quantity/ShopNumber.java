@@ -26,6 +26,7 @@ public final class ShopNumber {
 
     // A whole or decimal number, a fraction, or a whole number with a fraction behind a blank or a hyphen.
     private static final String NUMBER = "(?:(\\d{1,9})[ -])?(\\d{1,9})/(\\d{1,9})|(\\d{1,9}(?:\\.\\d{1,9})?)";
+    private static final Pattern BLANKS = Pattern.compile(" +");
     private static final Pattern ONE = Pattern.compile("(-?)(?:" + NUMBER + ") ?([^\\d\\s.,/-][^\\d,]*[23]?)?");
     private static final Pattern FEET_AND_INCHES =
             Pattern.compile("(\\d{1,3}) ?(?:ft|feet|foot|'|′) ?-? ?(.+)", Pattern.CASE_INSENSITIVE);
@@ -127,7 +128,7 @@ public final class ShopNumber {
                 out.append(c == '\u00a0' || c == '\u2009' || c == '\u202f' ? ' ' : c);
             }
         }
-        return out.toString().replaceAll(" +", " ").strip();
+        return BLANKS.matcher(out).replaceAll(" ").strip();
     }
 
     private static String example(Dimension dimension) {

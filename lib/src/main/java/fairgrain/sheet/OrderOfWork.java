@@ -3,6 +3,8 @@ package fairgrain.sheet;
 import fairgrain.clearance.ClosingEdge;
 import fairgrain.clearance.DoorGap;
 import fairgrain.clearance.GapFit;
+import fairgrain.clearance.GlassInRebate;
+import fairgrain.clearance.Pane;
 import fairgrain.clearance.PanelFit;
 import fairgrain.clearance.StockReady;
 import fairgrain.design.Asked;
@@ -49,6 +51,7 @@ final class OrderOfWork {
         OrderOfWork order = new OrderOfWork(review, rule);
         order.stock();
         order.frames();
+        order.panes();
         order.whole();
         order.wall();
         if (order.blocks.isEmpty()) {
@@ -133,6 +136,28 @@ final class OrderOfWork {
                             + "): what the dry end of the year brings into sight must not be bare.",
                     Caution.OILY_RAGS);
             step("Glue the joints of the frame only, nothing in the grooves: the panel must slide." + pins(panels));
+        }
+    }
+
+    /** Glass goes in behind stops when its frame is glued; into a groove it can only go before. */
+    private void panes() {
+        for (GlassInRebate glass : Questions.of(review, GlassInRebate.class)) {
+            String name = glass.part();
+            GlassInRebate.Fit fit = glass.answer();
+            boolean groove = glass.pane().held() == Pane.Held.GROOVE;
+            step((groove ? "Groove" : "Rebate") + " the frame (" + name + "): " + rule.text(glass.rebate())
+                    + " deep behind the sight line.");
+            step((groove ? "Put the frame together dry" : "Glue the frame") + " (" + name
+                    + "), measure its opening, then order the glass: " + rule.text(fit.width()) + " wide, "
+                    + rule.text(fit.height()) + " high." + ungood(name));
+            step(
+                    "Stand the glass (" + name + ") on two blocks "
+                            + rule.text(glass.pane().clearance())
+                            + " thick on the lower rail, a quarter of its width from each side"
+                            + (groove
+                                    ? ", as the frame is glued: glue in the joints only."
+                                    : "; fix the stops to the frame alone, none pressing on the glass."),
+                    Caution.GLASS);
         }
     }
 

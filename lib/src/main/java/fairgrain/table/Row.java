@@ -1,6 +1,7 @@
 package fairgrain.table;
 
 import fairgrain.quantity.Limits;
+import fairgrain.quantity.Shown;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -15,7 +16,6 @@ public final class Row {
     /** So many signs of a cell are shown. */
     static final int SHOWN = 100;
 
-    private static final Pattern CONTROL = Pattern.compile("\\p{Cc}");
     private static final Pattern KEY = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
 
     private final CSVRecord record;
@@ -107,12 +107,6 @@ public final class Row {
 
     /** A refusal of one cell, worded as all others are. */
     public static IllegalArgumentException wrong(String column, String rule, String value) {
-        return new IllegalArgumentException(column + " " + rule + ", but was '" + printable(value, SHOWN) + "'");
-    }
-
-    /** Text that cannot move the cursor of whoever reads the message, nor fill his screen. */
-    static String printable(String text, int longest) {
-        String shown = text.length() > longest ? text.substring(0, longest) + "..." : text;
-        return CONTROL.matcher(shown).replaceAll("?");
+        return new IllegalArgumentException(column + " " + rule + ", but was '" + Shown.cut(value, SHOWN) + "'");
     }
 }

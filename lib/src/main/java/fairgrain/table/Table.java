@@ -1,5 +1,6 @@
 package fairgrain.table;
 
+import fairgrain.quantity.Shown;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
@@ -72,7 +73,7 @@ public final class Table {
                 }
                 Long before = lines.putIfAbsent(row.get(0), line);
                 if (before != null) {
-                    problems.add(at + columns.get(0) + " must stand once, but '" + Row.printable(row.get(0), Row.SHOWN)
+                    problems.add(at + columns.get(0) + " must stand once, but '" + Shown.cut(row.get(0), Row.SHOWN)
                             + "' stands on line " + before + " too");
                     continue;
                 }
@@ -103,7 +104,7 @@ public final class Table {
         return file + ":" + Math.max(1, rows.getCurrentLineNumber()) + ": columns must be " + String.join(",", columns)
                 + (found.isEmpty()
                         ? ", but there were none"
-                        : ", but were " + Row.printable(String.join(",", found), 5 * Row.SHOWN));
+                        : ", but were " + Shown.cut(String.join(",", found), 5 * Row.SHOWN));
     }
 
     /** The parser stands at the end of a row, a person looks for its beginning. */

@@ -1,12 +1,20 @@
 package fairgrain.sheet;
 
+import static fairgrain.form.Given.block;
+import static fairgrain.form.Given.blocks;
+import static fairgrain.form.Given.in;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fairgrain.clearance.GlassInRebate;
 import fairgrain.clearance.StockReady;
+import fairgrain.design.Design;
 import fairgrain.design.Review;
+import fairgrain.entry.DesignForm;
 import fairgrain.finding.Caution;
 import fairgrain.finding.Verdict;
+import fairgrain.form.Given;
 import fairgrain.form.JsonText;
+import fairgrain.form.Reading;
 import fairgrain.hanging.Hanging;
 import fairgrain.hanging.HungWeight;
 import fairgrain.hanging.Lift;
@@ -15,11 +23,13 @@ import fairgrain.quantity.Mass;
 import fairgrain.quantity.ShopRule;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The pages of the sheet: what to do in which order, what to set and mark, what to keep inside the door. */
@@ -65,6 +75,48 @@ class PagesTest {
                 .anySatisfy(step -> assertThat(step).startsWith("Plane door to"))
                 .anySatisfy(step -> assertThat(step).startsWith("Finish the panel on both faces, tongue and all"))
                 .anySatisfy(step -> assertThat(step).startsWith("Load it"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "stops, Glue the frame (pane)",
+        "groove, Put the frame together dry (pane)",
+    })
+    void aPaneGoesInBehindStopsWhenItsFrameIsGluedAndIntoAGrooveBefore(String held, String frame) {
+        Reading in = Given.inInches();
+        Design design = new DesignForm(Sheets.CATALOG)
+                .design(
+                        block(
+                                "name",
+                                "a light",
+                                "units",
+                                "inches",
+                                "place",
+                                in("climate", "weekend cabin"),
+                                "glass",
+                                blocks(in(
+                                        "name",
+                                        "pane",
+                                        "between stiles",
+                                        "10",
+                                        "between rails",
+                                        "20",
+                                        "frame",
+                                        in("wood", "white oak", "width", "2", "thickness", "3/4"),
+                                        "glass",
+                                        in("thickness", "1/8", "rebate", "1/2", "held by", held)))),
+                        in);
+        assertThat(in.problems()).isEmpty();
+        Review review = Review.of(Objects.requireNonNull(design));
+        GlassInRebate.Fit pane =
+                Questions.of(review, GlassInRebate.class).get(0).answer();
+        List<Block> order = OrderOfWork.of(review, RULE);
+        assertThat(text(order))
+                .contains("1/2 in deep behind the sight line")
+                .contains(frame + ", measure its opening, then order the glass: " + RULE.text(pane.width()) + " wide, "
+                        + RULE.text(pane.height()) + " high. This is not judged: settle it first.")
+                .contains("Stand the glass (pane) on two blocks");
+        assertThat(order).contains(new Block.Warning(Caution.GLASS));
     }
 
     @Test

@@ -190,8 +190,8 @@ class TableTest {
 
     @ParameterizedTest
     @CsvSource({
-        "peg,P\u0007eg,40,name,P?eg",
-        "peg,P\u0085eg,40,name,P?eg",
+        "peg,P\u0007eg,40,name,P eg",
+        "peg,P\u0085eg,40,name,P eg",
         "peg,Peg,4\u00000,length_mm,4?0",
         "p\u001beg,Peg,40,id,p?eg"
     })
