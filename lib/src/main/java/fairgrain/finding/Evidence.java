@@ -7,7 +7,9 @@ import java.util.stream.Stream;
 /** Everything that an answer rests on. */
 public record Evidence(List<Citation> sources) {
     public Evidence {
-        sources = sources.size() == 1 ? List.copyOf(sources) : sources.stream().distinct().toList();
+        sources = sources.size() == 1
+                ? List.copyOf(sources)
+                : sources.stream().distinct().toList();
         if (sources.isEmpty()) {
             throw new IllegalArgumentException("evidence must name at least one source");
         }

@@ -192,8 +192,8 @@ class TableTest {
     @CsvSource({
         "peg,P\u0007eg,40,name,P eg",
         "peg,P\u0085eg,40,name,P eg",
-        "peg,Peg,4\u00000,length_mm,4?0",
-        "p\u001beg,Peg,40,id,p?eg"
+        "peg,Peg,4\u00000,length_mm,4 0",
+        "p\u001beg,Peg,40,id,p eg"
     })
     void aControlCharacterIsRefusedAndNeverPrinted(String id, String name, String length, String column, String shown) {
         refused(
@@ -205,15 +205,15 @@ class TableTest {
     void aControlCharacterInAKeyThatStandsTwiceIsNotPrintedEither() {
         refused(
                 HEADER + "p\u001beg,Peg,40,short,\np\u001beg,Peg,40,short,\n",
-                "things.csv:2: id must be one line without control characters, but was 'p?eg'",
-                "things.csv:3: id must stand once, but 'p?eg' stands on line 2 too");
+                "things.csv:2: id must be one line without control characters, but was 'p eg'",
+                "things.csv:3: id must stand once, but 'p eg' stands on line 2 too");
     }
 
     @Test
     void aControlCharacterInAColumnIsNotPrintedEither() {
         refused(
                 "id,na\u001bme,length_mm,kind,words\n",
-                "things.csv:1: columns must be id,name,length_mm,kind,words, but were id,na?me,length_mm,kind,words");
+                "things.csv:1: columns must be id,name,length_mm,kind,words, but were id,na me,length_mm,kind,words");
     }
 
     @ParameterizedTest
@@ -235,7 +235,7 @@ class TableTest {
                         "post,Post"), // line 11, and no line break after it
                 "things.csv:4: length_mm must be from 1.0 to 1000.0, but was '0'",
                 "things.csv:6: name must be one line without control characters, but was 'Rail"
-                        + "?".repeat(end.length()) + "of two" + "?".repeat(end.length()) + "or three lines'",
+                        + " ".repeat(end.length()) + "of two" + " ".repeat(end.length()) + "or three lines'",
                 "things.csv:9: kind must be one of short / long, but was 'wide'",
                 "things.csv:10: id must stand once, but 'peg' stands on line 4 too",
                 "things.csv:11: expected 5 cells, but found 2");
