@@ -74,6 +74,12 @@ class HangingRailTest {
     }
 
     @Test
+    void aBevelThatDrawsInJustWhatIsNeededHoldsItHooked() {
+        assertThat(BevelledRail.staysHooked(192, 192)).isTrue();
+        assertThat(BevelledRail.staysHooked(192.001, 192)).isFalse();
+    }
+
+    @Test
     void aCaseThatItsWeightTurnsInwardNeedsNoHold() {
         assertThat(BevelledRail.needed(5, 800, 0.0095, 0.7, 0.02)).isEqualTo(0);
     }

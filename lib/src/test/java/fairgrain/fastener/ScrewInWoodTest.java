@@ -213,6 +213,10 @@ class ScrewInWoodTest {
         assertThat(Adjustment.lateral(100, LoadDuration.PERMANENT, 0.7, 1, 0.9, 0.8, 0.5))
                 .isCloseTo(100 * 0.9 * 0.7 * 0.9 * 0.8 * 0.5, within(1e-9));
         assertThat(Adjustment.axial(100, LoadDuration.SEVEN_DAYS, 0.7, 1)).isCloseTo(87.5, within(1e-9));
+        assertThat(Adjustment.lateral(100, LoadDuration.TEN_YEARS, 1, 0.8, 1, 1, 1))
+                .as("warm wood holds less")
+                .isCloseTo(80, within(1e-9));
+        assertThat(Adjustment.axial(100, LoadDuration.TEN_YEARS, 1, 0.8)).isCloseTo(80, within(1e-9));
         assertThat(Adjustment.wetServiceLateral(0.19)).isEqualTo(1);
         assertThat(Adjustment.wetServiceLateral(Math.nextUp(0.19))).isEqualTo(0.7);
         assertThat(Adjustment.wetServiceWithdrawal(0.25)).isEqualTo(0.7);
@@ -228,6 +232,9 @@ class ScrewInWoodTest {
             assertThat(durations[i].factor()).isGreaterThan(durations[i - 1].factor());
         }
         assertThat(LoadDuration.TEN_MINUTES.factor()).isEqualTo(1.6);
+        assertThat(durations)
+                .extracting(LoadDuration::words)
+                .containsExactly("permanent", "ten years", "two months", "seven days", "ten minutes");
         assertThat(LoadDuration.PERMANENT.factor()).isEqualTo(0.9);
     }
 

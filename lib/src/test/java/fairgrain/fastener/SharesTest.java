@@ -1,6 +1,7 @@
 package fairgrain.fastener;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
@@ -91,6 +92,24 @@ class SharesTest {
         double[] studs = {0, 0.406};
         assertThat(StudShares.ofPull(studs, 0.5)).containsExactly(0, 1);
         assertThat(StudShares.ofWeight(studs, 0.5)[0]).isNegative();
+    }
+
+    /** 140 N·m on two screws at 0.7 m alone, 100 N each; a row just above half the height helps: 0.49 + 0.351². */
+    @Test
+    void aRowAtHalfTheHeightIsNotCountedOnAndOneJustAboveItIs() {
+        assertThat(RowShares.pulls(140, new double[] {0.7, 0.35}, new int[] {2, 2}))
+                .containsExactly(new double[] {100, 50}, within(1e-9));
+        assertThat(RowShares.pulls(140, new double[] {0.7, 0.351}, new int[] {2, 2})[0])
+                .isCloseTo(140 * 0.7 / (2 * (0.49 + 0.351 * 0.351)), within(1e-9));
+    }
+
+    @Test
+    void studsACentimetreApartAreTwoStuds() {
+        assertThat(StudShares.ofWeight(new double[] {0, 0.01}, 0.005))
+                .containsExactly(new double[] {0.5, 0.5}, within(1e-12));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> StudShares.ofWeight(new double[] {0, 0.0099}, 0.005))
+                .withMessage("studs must be at least 0.01 m apart, but two were at 0.0 and 0.0099 m");
     }
 
     @Test

@@ -21,13 +21,20 @@ class StripStressTest {
         assertThat(BevelledStrip.crossGrainAtScrews(425, 0.019, 0, 0.0095, 0.05, 0.008, 0.4, 0.019))
                 .as("no weight")
                 .isCloseTo(plain, within(1.0));
-        // (425 · 0.004 + 600 · 0.0095) on 2 · 50 + 8 mm is more than 425 · 0.004 on 16 mm
+        // (425 · 0.004 + 600 · 0.0095) on 2 · 50 + 8 mm is less than 425 · 0.004 on 16 mm
+        double above = 6 * 425 * 0.004 / (0.016 * 0.019 * 0.019);
         assertThat(BevelledStrip.crossGrainAtScrews(425, 0.004, 600, 0.0095, 0.05, 0.008, 0.4, 0.019))
-                .isCloseTo(
-                        Math.max(
-                                6 * 425 * 0.004 / (0.016 * 0.019 * 0.019),
-                                6 * (425 * 0.004 + 600 * 0.0095) / (0.108 * 0.019 * 0.019)),
-                        within(1.0));
+                .as("the side of the bevel is the worse")
+                .isCloseTo(above, within(1.0));
+        // twice the weight and the heel 30 mm below: 425 · 0.004 + 1200 · 0.0095 = 13.1 N·m on 2 · 30 + 8 mm
+        assertThat(BevelledStrip.crossGrainAtScrews(425, 0.004, 1200, 0.0095, 0.03, 0.008, 0.4, 0.019))
+                .as("the side of the heel is the worse")
+                .isCloseTo(6 * 13.1 / (0.068 * 0.019 * 0.019), within(1.0))
+                .isGreaterThan(above);
+        // screws 50 mm apart leave no more than 50 mm of strip to each
+        assertThat(BevelledStrip.crossGrainAtScrews(425, 0.004, 1200, 0.0095, 0.03, 0.008, 0.05, 0.019))
+                .as("close screws share the strip")
+                .isCloseTo(6 * 13.1 / (0.050 * 0.019 * 0.019), within(1.0));
     }
 
     /** k 1200 N/m, 30 mm off the middle, studs 0.4 m apart: 7.2 N·m on 80 by 19 mm. */

@@ -178,4 +178,20 @@ class YieldLimitPropertyTest {
         assertThat(YieldMode.IIIS.words())
                 .isEqualTo("the screw bends in the member in the wall and crushes the one under the head");
     }
+
+    /** Half an inch, root 0.371 in, along the grain: 4 where wood crushes under a straight screw, 3.6 where it turns, 3.2 where it bends. */
+    @Test
+    void everyModeHasTheDivisorOfItsOwn() {
+        double inch = 0.0254;
+        DowelConnection bolt = new DowelConnection(0.05, 0.019, 20e6, 25e6, 0.371 * inch, 3.1e8);
+        ModeLoads yield = YieldLimit.acrossGap(bolt, 0.0127);
+        ModeLoads z = YieldLimit.reference(bolt, 0.0127, 0.5 * inch, 0);
+        // Im: 0.371 in · 50 mm · 20 MPa / 4; Is: 0.371 in · 19 mm · 25 MPa / 4
+        assertThat(z.im()).isCloseTo(0.0094234 * 0.05 * 20e6 / 4, within(1e-6));
+        assertThat(z.is()).isCloseTo(0.0094234 * 0.019 * 25e6 / 4, within(1e-6));
+        assertThat(z.ii()).isCloseTo(yield.ii() / 3.6, within(1e-9));
+        assertThat(z.iiim()).isCloseTo(yield.iiim() / 3.2, within(1e-9));
+        assertThat(z.iiis()).isCloseTo(yield.iiis() / 3.2, within(1e-9));
+        assertThat(z.iv()).isCloseTo(yield.iv() / 3.2, within(1e-9));
+    }
 }
