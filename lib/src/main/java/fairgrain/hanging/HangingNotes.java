@@ -211,7 +211,7 @@ final class HangingNotes {
         }
         if (hanging.dampest() > Adjustment.DRY_UP_TO) {
             draft.note(
-                    "The wood may get wetter than {} there: every figure is taken at 0.7 for it.",
+                    "The wood may get wetter than {} there: every figure of wood is taken at 0.7 for it.",
                     new MoistureContent(Adjustment.DRY_UP_TO));
         }
         if (HangingWords.maybeCables(hold.point()) && !(hanging.stud() instanceof Masonry)) {

@@ -152,15 +152,15 @@ final class ScrewStrength {
                 SteelStudScrew.woodSide(rail(), railBearing(d), sheet, stud.tensile(), root, screw.bendingYield(), gap);
         ModeLoads touching =
                 SteelStudScrew.woodSide(rail(), railBearing(d), sheet, stud.tensile(), root, screw.bendingYield(), 0);
-        double shear = SteelStudScrew.woodRailShear(gapped, sheet, stud.tensile(), d);
+        double shear = onSheet(gapped, stud, d);
         double pull = SteelStudScrew.allowable(SteelStudScrew.pullOut(sheet, d, stud.tensile()));
-        boolean bare = shear < SteelStudScrew.allowable(gapped.least()) * (1 - 1e-9);
+        boolean bare = shear < SteelStudScrew.allowable(gapped.least()) * wetLateral;
         return new ScrewHold(
                 point,
                 point,
                 least,
                 shear,
-                SteelStudScrew.woodRailShear(touching, sheet, stud.tensile(), d),
+                onSheet(touching, stud, d),
                 pull,
                 head(screw.head().metres()),
                 ScrewSteel.tension(root, screw.bendingYield()),
@@ -172,6 +172,13 @@ final class ScrewStrength {
                 0,
                 0,
                 1);
+    }
+
+    /** The sheet gives way, or the rail, which is of wood and may be wet. */
+    private double onSheet(ModeLoads woodSide, SteelStud stud, double diameter) {
+        return Math.min(
+                SteelStudScrew.allowable(woodSide.least()) * wetLateral,
+                SteelStudScrew.woodRailShear(woodSide, stud.sheet().metres(), stud.tensile(), diameter));
     }
 
     private ScrewHold declared(DeclaredScrew screw, Stud stud) {
