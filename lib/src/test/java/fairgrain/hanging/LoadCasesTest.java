@@ -52,6 +52,29 @@ class LoadCasesTest {
         assertThat(adult.point()).isCloseTo(1.5 * 1112, within(1e-9));
     }
 
+    /** Half of the way to the heavy figures: case 19, doors 4.2 each, 8.4 in all, contents 45 kg; the child at 658 mm, 400 mm aside. */
+    @Test
+    void aChildOnADoorSwingsItOutAndHangsOnItsHandle() {
+        Hanging hanging = Hung.cabinet(40, 2, 12.7).cases(PEOPLE);
+        double g = Force.STANDARD_GRAVITY;
+        double person = 1.5 * 267;
+        for (Demand.Side side : Demand.Side.values()) {
+            int sign = side == Demand.Side.LEFT ? -1 : 1;
+            Demand on = hanging.demand(LoadCase.CHILD_ON_DOOR, 0.5, side);
+            assertThat(on.even()).isCloseTo((19 + 8.4 + 45) * g, within(1e-9));
+            assertThat(on.evenMoment())
+                    .isCloseTo(g * (19 * 0.15 + 8.4 * 0.31 + 45 * 0.22) + 2 * 4.2 * g * (0.199 - 0.010), within(1e-9));
+            assertThat(on.evenTurning()).isCloseTo(sign * 4.2 * g * 0.199, within(1e-9));
+            assertThat(on.point()).isCloseTo(person, within(1e-9));
+            assertThat(on.pointAt()).isCloseTo(sign * 0.4, within(1e-12));
+            assertThat(on.turning()).isCloseTo(sign * (4.2 * g * 0.199 + person * 0.4), within(1e-9));
+            assertThat(on.moment(0.020)).isCloseTo(on.evenMoment() + person * 0.658, within(1e-9));
+        }
+        // lighter than expected nothing is ever taken
+        assertThat(hanging.demand(LoadCase.DOORS_OPEN, -1, Demand.Side.RIGHT))
+                .isEqualTo(hanging.demand(LoadCase.DOORS_OPEN, 0, Demand.Side.RIGHT));
+    }
+
     @Test
     void anEarthquakePullsOutwardAtTheCentreOfGravityAndSideways() {
         Hanging hanging = Hung.cabinet(40, 2, 0).cases(new LoadCases(List.of(), 1.5, OptionalDouble.of(0.5)));
