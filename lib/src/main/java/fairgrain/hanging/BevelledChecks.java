@@ -42,7 +42,6 @@ final class BevelledChecks {
         double shear = 0;
         double pull = 0;
         double caseUsed = 0;
-        double worst = 0;
         double carried = 0;
         List<BevelledStrips.Use> hardest = List.of();
         for (Hanging asked : List.of(hanging, empty)) { // less weight may lean farther out
@@ -59,12 +58,7 @@ final class BevelledChecks {
                 caseUsed = Math.max(caseUsed, caseUsed(which, forces));
                 carried = Math.max(carried, Math.hypot(forces.weight(), forces.wallPull()));
                 if (which != LoadCase.SCREW_GONE && strips.known()) {
-                    List<BevelledStrips.Use> uses = strips.uses(forces, shear, pull);
-                    double most = worst(uses, which.duration());
-                    if (most >= worst) {
-                        worst = most;
-                        hardest = uses;
-                    }
+                    hardest = harder(hardest, strips.uses(forces, shear, pull));
                 }
             }
         }
@@ -78,6 +72,7 @@ final class BevelledChecks {
             hardest.forEach(u -> checks.add(Check.of(
                     u.what() + ", against what is allowed for good", u.stress(), u.allowed(), Dimension.STRESS)));
         } else if (!hardest.isEmpty()) {
+            double worst = worst(hardest, which.duration());
             checks.add(ratio("use of the strips themselves where they are worked hardest", when, worst));
         }
         double most = carried;
@@ -87,6 +82,18 @@ final class BevelledChecks {
                         most,
                         limit.newtons(),
                         Dimension.FORCE)));
+    }
+
+    /** Of each stress the greater: the full case bends the strips more, an empty one that leans may press harder at its end. */
+    private static List<BevelledStrips.Use> harder(List<BevelledStrips.Use> one, List<BevelledStrips.Use> other) {
+        if (one.isEmpty()) {
+            return other;
+        }
+        List<BevelledStrips.Use> all = new ArrayList<>();
+        for (int i = 0; i < one.size(); i++) {
+            all.add(one.get(i).stress() >= other.get(i).stress() ? one.get(i) : other.get(i));
+        }
+        return List.copyOf(all);
     }
 
     private static double worst(List<BevelledStrips.Use> uses, LoadDuration duration) {
