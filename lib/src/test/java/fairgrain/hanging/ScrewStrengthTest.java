@@ -3,7 +3,10 @@ package fairgrain.hanging;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import fairgrain.fastener.DowelBearing;
+import fairgrain.fastener.DowelConnection;
 import fairgrain.fastener.LoadDuration;
+import fairgrain.fastener.YieldLimit;
 import fairgrain.part.Setting;
 import fairgrain.place.MoistureYear;
 import fairgrain.quantity.Estimate;
@@ -81,6 +84,10 @@ class ScrewStrengthTest {
         // across the grain of the rail: 10 · 0.173 + 0.5, times 1.25
         assertThat(lag.shortLateral()).isCloseTo(lag.lateral() / 0.9 * 2.23 * 1.25, within(1e-9));
         assertThat(lag.shortWithdrawal()).isCloseTo(lag.withdrawal() / 0.9 * 4.5 * 0.67, within(1e-9));
+        // in a column both lose the same by the group rule
+        ScrewHold column = hold("lag-screw-1-4", 3, 4, SPF, 12.7);
+        assertThat(column.group()).isLessThan(0.9);
+        assertThat(column.shortLateral()).isCloseTo(column.lateral() / 0.9 * 2.23 * 1.25, within(1e-9));
     }
 
     /** 18 mm of thread: 0.75 · 15 700 · 0.42² · 0.19 · 18/25.4 = 279.7 lb on average, 1/5.5 of it, 0.9 for good. */
@@ -163,6 +170,7 @@ class ScrewStrengthTest {
         ScrewHold dry = asked.hold();
         ScrewHold wet = wet(asked);
         assertThat(wet.lateral()).isCloseTo(0.7 * dry.lateral(), within(1e-9));
+        assertThat(wet.weakest(1, 0)).as("the rail all the more").isEqualTo(dry.weakest(1, 0));
         assertThat(wet.withdrawal()).as("the sheet does not know").isEqualTo(dry.withdrawal());
         assertThat(wet.head()).isCloseTo(0.7 * dry.head(), within(1e-9));
     }
@@ -236,6 +244,13 @@ class ScrewStrengthTest {
         assertThat(weak.weakest(1, 0)).isEqualTo("the wall gives way, by its maker's value");
         assertThat(weak.depth().toMm()).isCloseTo(4 * 25.4 - 19 - 12.7, within(1e-9));
         assertThat(weak.leastDepth()).isEqualTo(Length.mm(50));
+        assertThat(anchored(100, 4).answer().deepEnough().what())
+                .isEqualTo("least depth in the wall, against the depth reached");
+        assertThat(through(Hung.screw("wood-screw-10"), 3, 2, SPF, 0)
+                        .answer()
+                        .deepEnough()
+                        .what())
+                .isEqualTo("least depth in the stud, against the depth reached");
         ScrewHold strong = anchored(5000, 4).hold();
         assertThat(strong.lateral()).isLessThan(5000);
         assertThat(strong.weakest(1, 0)).startsWith("the screw bends").isNotEqualTo(weak.weakest(1, 0));
@@ -261,6 +276,33 @@ class ScrewStrengthTest {
                         .hold()
                         .group())
                 .isCloseTo(0.97638, within(5e-6));
+    }
+
+    /** 2 in through 19 mm: 31.8 mm, of which the tip of 0.1562 in bears nothing; an upright stud is loaded along its grain. */
+    @Test
+    void aLagScrewBearsWithoutItsTipAndAWoodScrewWithHalfOfIt() {
+        double rail = DowelBearing.across(0.42, 0.00635);
+        DowelConnection lag = new DowelConnection(
+                0.0318 - 0.1562 * INCH,
+                0.019,
+                DowelBearing.along(0.42),
+                rail,
+                0.173 * INCH,
+                Hung.screw("lag-screw-1-4").bendingYield());
+        assertThat(hold("lag-screw-1-4", 2, 1, SPF, 0).lateral())
+                .isCloseTo(
+                        0.9 * YieldLimit.reference(lag, 0, 0.00635, Math.PI / 2).least(), within(1e-6));
+        // No. 10, 31.8 mm, less than ten diameters: one diameter of its tip is taken off
+        double small = DowelBearing.small(0.42);
+        DowelConnection ten = new DowelConnection(
+                0.0318 - 0.19 * INCH,
+                0.019,
+                small,
+                small,
+                0.152 * INCH,
+                Hung.screw("wood-screw-10").bendingYield());
+        assertThat(hold("wood-screw-10", 2, 1, SPF, 0).lateral())
+                .isCloseTo(0.9 * YieldLimit.reference(ten, 0, 0.19 * INCH, 0).least(), within(1e-6));
     }
 
     @Test
