@@ -258,4 +258,43 @@ class PanelWordsTest {
         assertThat(finding.verdict()).isEqualTo(Verdict.FAILS);
         assertThat(cures(finding)).noneMatch(cure -> cure.contains("quartersawn") || cure.contains("Pin it"));
     }
+
+    /** A panel that is there can be planed and its frame changed, but it grows no wider and its rings do not turn. */
+    @Test
+    void aPanelThatIsCutIsSavedByTheFrameWhereItCan() {
+        PanelFit tight = panel(board(0.04, 0.086), false, 300, 9, setting(0.09, 0.06, 0.12));
+        List<Remedy> planned = planned(tight).remedies();
+        int saved = 0;
+        for (double mm : new double[] {100, 200, 306, 309, 311, 313, 318}) {
+            PanelFit cut = tight.cut(Length.mm(mm));
+            List<Remedy> serves = planned.stream()
+                    .filter(cure -> ((PanelFit) cure.then()).width().compareTo(cut.width()) <= 0)
+                    .filter(cure -> !cure.words().sentence().startsWith("Use quartersawn"))
+                    .toList();
+            saved += serves.isEmpty() ? 0 : 1;
+            assertThat(cures(cut.findings().get(0)))
+                    .as(mm + " mm")
+                    .isEqualTo((serves.isEmpty() ? planned : serves)
+                            .stream().map(cure -> cure.words().sentence()).toList());
+        }
+        assertThat(saved).isBetween(1, 6);
+        // cut just as wide as the frame with a muntin asks, it serves as it is
+        PanelFit half = then(planned(tight), "Divide");
+        assertThat(cures(tight.cut(half.width()).findings().get(0)))
+                .containsExactly("Divide the frame by a muntin {} wide, and cut each of the two panels {} wide.");
+    }
+
+    /** Too thick an edge is planed first, whatever else is done. */
+    @Test
+    void wherePlaningTheEdgeIsNotEnoughItComesFirst() {
+        PanelFit tight = thick(panel(board(0.04, 0.086), false, 300, 9, setting(0.09, 0.06, 0.12)), 6);
+        Finding finding = planned(tight);
+        assertThat(finding.remedies()).isNotEmpty();
+        assertThat(cures(finding)).allMatch(cure -> cure.startsWith("Plane its edge to the thickness above, and: "));
+        for (Remedy cure : finding.remedies()) {
+            PanelFit then = (PanelFit) cure.then();
+            assertThat(then.edge().orElseThrow().toMm())
+                    .isCloseTo(size(finding, "edge of the panel at most, thick"), within(1e-9));
+        }
+    }
 }
