@@ -137,6 +137,9 @@ class PanelWordsTest {
         assertThat(good.why().sentence()).isEqualTo("As cut it stays free in its grooves and stays in them all year.");
         assertThat(size(good, "gap at each side that day"))
                 .isCloseTo((302 - fit.width().toMm()) / 2, within(0.51));
+        assertThat(sizes(good)).contains("edge of the panel at most, thick");
+        assertThat(notes(good))
+                .contains("Expected: {} wide at {} when cut, {} at the dry end ({}), {} at the damp end ({}).");
         Finding binds = thick(fit, 6).findings().get(0);
         assertThat(binds.why().sentence())
                 .isEqualTo("As cut it stays in its grooves, but its edge may bind in them at the damp end.");
@@ -165,10 +168,21 @@ class PanelWordsTest {
         Finding pinned = planned(narrow(true));
         String slides = "It is pinned at its centre, top and bottom; free to slide, anything from {} to {} would do.";
         assertThat(free.isEmpty()).isFalse();
-        assertThat(notes(pinned)).contains(slides);
+        assertThat(pinned.notes())
+                .filteredOn(note -> note.sentence().equals(slides))
+                .singleElement()
+                .satisfies(note -> assertThat(note.numbers())
+                        .containsExactly(
+                                ShopRule.MILLIMETRES.up(free.least()), ShopRule.MILLIMETRES.down(free.most())));
         assertThat(notes(planned(narrow(false))))
                 .contains("It is free to slide from side to side; pinned at its centre, anything from {} to {} would"
                         + " do.");
+        PanelFit held = narrow(true);
+        PanelFit spaced =
+                held.panel(new Panel(held.panel().board(), null, true, new Spacer(Length.mm(9), Length.mm(1))));
+        assertThat(notes(planned(spaced)))
+                .anyMatch(note -> note.startsWith("Soft spacers keep it in the middle; free to slide, without them, "))
+                .noneMatch(note -> note.startsWith("It is pinned at its centre"));
         PanelFit tight = panel(board(0.056, 0.105), true, 450, 11, setting(0.09, 0.05, 0.13));
         assertThat(notes(planned(tight)))
                 .contains("It is pinned at its centre, top and bottom; free to slide, no width would do.");
