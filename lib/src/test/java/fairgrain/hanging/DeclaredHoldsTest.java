@@ -102,6 +102,9 @@ class DeclaredHoldsTest {
                 .containsExactly(new Missing(
                         "what the anchor holds sideways across what lies between rail and wall",
                         "ask its maker for a value across such a gap, or cut the lining away under the rail"));
+        assertThat(anchored(10, good, 90, 15).findings().get(0).missing())
+                .as("just the gap that its maker allows")
+                .isEmpty();
         DeclaredAnchor concrete = anchor(2000, 2000, DeclaredScrew.Given.ALLOWABLE, false, Masonry.Kind.CONCRETE);
         assertThat(anchored(20, concrete, 90, 12).findings().get(0).missing())
                 .containsExactly(new Missing(
