@@ -155,6 +155,9 @@ class YearSpreadsTest {
         assertThat(both.numbers().get(3).si())
                 .isGreaterThan(both.numbers().get(1).si())
                 .isEqualTo(moving(0.08).worstSwelling().metres());
+        assertThat(moving(0.08).findings().get(0).notes())
+                .as("this year is the room's own, not that of thick wood")
+                .noneMatch(note -> note.sentence().startsWith("So thick a board"));
         Words dry = moving(0.05).findings().get(0).why();
         assertThat(dry.sentence())
                 .isEqualTo("Cut {} wide it is as dry as the room will make it or drier: it is expected to swell {} by"
@@ -179,7 +182,7 @@ class YearSpreadsTest {
         PanelWidth asWidth = new PanelWidth(panel(BOARD, false, 120, 11, IN));
         PanelLength length = new PanelLength(asWidth);
         assertThat(length.part()).isEqualTo("panel");
-        assertThat(length.spreads()).isEqualTo(asWidth.spreads());
+        assertThat(length.spreads()).isEqualTo(asWidth.spreads()).hasSize(8);
         assertThat(length.model().at(Draw.AS_PLANNED))
                 .isEqualTo(asWidth.chosen().model().at(Draw.AS_PLANNED));
         assertThat(asWidth.model().at(Draw.AS_PLANNED))
@@ -196,6 +199,12 @@ class YearSpreadsTest {
                 .get(0);
         assertThat(none.verdict()).isEqualTo(Verdict.FAILS);
         assertThat(none.sizes()).isEmpty();
+        assertThat(good.why().sentence())
+                .isEqualTo("Its length may move as much as its width: anything from {} to {} long stays in its grooves"
+                        + " and free in them.");
+        assertThat(none.why().sentence())
+                .isEqualTo("No length will do: it would have to be at least {} to stay in the grooves at the dry end"
+                        + " and at most {} not to bottom out at the damp end.");
         assertThat(none.notes())
                 .anyMatch(note -> note.sentence()
                         .equals("Deeper grooves make room; so does straight-grained stock, or the figure as a veneer"
