@@ -23,6 +23,10 @@ class BevelledByHandTest {
     private static final double NEEDED = (V / 81.1 * (25 * 0.165 + 56.1 * 0.150) + V * T - V * 0.0095) / 0.680;
 
     private static BevelledRails rails(double offCentre) {
+        return rails(offCentre, List.of(), 94, 500, 906);
+    }
+
+    private static BevelledRails rails(double offCentre, List<Leaf> doors, double... studs) {
         Rail strip = new Rail(
                 "a strip",
                 Rail.Kind.SOLID,
@@ -53,15 +57,11 @@ class BevelledByHandTest {
                 new HungWeight.Item(
                         "contents", 56.1, 56.1, 0.150, offCentre, OptionalDouble.empty(), HungWeight.Stays.NOT_YET)));
         Fixing fixing = new Fixing(
-                Hung.screw("wood-screw-10"),
-                Length.inches(3),
-                new Row(Length.mm(670), 2),
-                Hung.at(94, 500, 906),
-                strip);
+                Hung.screw("wood-screw-10"), Length.inches(3), new Row(Length.mm(670), 2), Hung.at(studs), strip);
         Hanging hanging = new Hanging(
                 "cabinet",
                 hung,
-                new Cabinet(Length.mm(1000), Optional.of(Length.mm(300)), Length.mm(18), List.of()),
+                new Cabinet(Length.mm(1000), Optional.of(Length.mm(300)), Length.mm(18), doors),
                 fixing,
                 Hung.stud("spruce-pine-fir"),
                 List.of(),
@@ -179,5 +179,34 @@ class BevelledByHandTest {
                 rails(0), "pull that keeps it on the wall, against what the bevel draws in without friction, standing");
         assertThat(hooked.demand()).isCloseTo(NEEDED, within(1e-6));
         assertThat(hooked.capacity()).isCloseTo(V, within(1e-6));
+    }
+
+    /** A door that weighs nothing changes nothing but the time: for a week the strips carry 1.25/0.9 of what they carry for good. */
+    @Test
+    void forAWhileTheStripsCarryMore() {
+        BevelledRails doors = rails(0, List.of(new Leaf("door", 1, Length.mm(500), Length.mm(20), 0, 0)), 94, 500, 906);
+        double worst = doors.answer().checks().stream()
+                .filter(c -> c.what().endsWith("against what is allowed for good"))
+                .mapToDouble(c -> c.demand() / c.capacity())
+                .max()
+                .orElseThrow();
+        assertThat(check(doors, "use of the strips themselves where they are worked hardest, doors open")
+                        .demand())
+                .isCloseTo(worst * 0.9 / 1.25, within(1e-9));
+    }
+
+    /** Studs at 300, 500 and 700 mm: 300 mm past them, w a²/2, and the twist of twice as much. A load off the middle presses 1.6 times. */
+    @Test
+    void pastTheLastStudAndUnderALoadToOneSideItBendsMore() {
+        BevelledRails inner = rails(0, List.of(), 300, 500, 700);
+        double m = V * 0.3 * 0.3 / 2;
+        assertThat(check(inner, "bending of the wall strip from stud to stud").demand())
+                .isCloseTo(m / (T * 0.0605 * 0.0605 / 6) + m / (0.0605 * T * T / 6), within(10.0));
+        double torque = V * 0.03975 * 0.6 / 2;
+        assertThat(check(inner, "twist of the wall strip").demand())
+                .isCloseTo(torque * (3 + 1.8 * 19 / 60.5) / (0.0605 * T * T), within(10.0));
+        assertThat(check(rails(0.1), "bending of the case strip from screw to screw")
+                        .demand())
+                .isCloseTo(1.6 * bending(0.1, 0.0505), within(10.0));
     }
 }

@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import fairgrain.fastener.LoadDuration;
 import fairgrain.fastener.RailBetweenSides;
+import fairgrain.finding.Caution;
 import fairgrain.finding.Check;
 import fairgrain.finding.Missing;
+import fairgrain.finding.Reliability;
 import fairgrain.finding.Verdict;
 import fairgrain.quantity.Force;
 import fairgrain.quantity.Length;
@@ -227,5 +229,33 @@ class RailByHandTest {
                 .containsExactly(new Missing(
                         "whether steel studs bear a load at their edge there",
                         "screw the ledger into wood blocking or a plywood backing, and enter that"));
+    }
+
+    @Test
+    void heavyContentsRestOnTheLedgerAndItsOpenPointsAreAsked() {
+        LedgerHold hold = new LedgerHold(on(Rail.Held.BOTH_EDGES), ledger(LongGrain.of(80e6, 9e6)));
+        assertThat(hold.part()).isEqualTo("cabinet");
+        assertThat(hold.spreads()).isEqualTo(hold.hanging().spreads()).hasSize(1);
+        assertThat(new RailStrength(hold.hanging()).part()).isEqualTo("cabinet");
+        assertThat(new RailStrength(hold.hanging()).spreads()).hasSize(1);
+        assertThat(hold.model()
+                        .at(spread -> Reliability.NINETEEN_IN_TWENTY)
+                        .weight()
+                        .newtons())
+                .isCloseTo(78.8 * G, within(1e-6));
+        assertThat(hold.findings().get(0).cautions()).contains(Caution.CHILDREN);
+        Hanging children = hold.hanging().cases(LoadCases.of(LoadCase.CHILD_CLIMBING, LoadCase.CHILD_ON_DOOR));
+        assertThat(new LedgerHold(children, ledger(LongGrain.of(80e6, 9e6)))
+                        .findings()
+                        .get(0)
+                        .cautions())
+                .doesNotContain(Caution.CHILDREN);
+        Rail thin = ledger(LongGrain.of(80e6, 9e6)).strip().thickness(Length.mm(6));
+        assertThat(new LedgerHold(hold.hanging(), new Ledger(thin, 2, Length.inches(3)))
+                        .findings()
+                        .get(0)
+                        .missing())
+                .extracting(Missing::what)
+                .containsExactly("whether the heads pull through a rail so thin or so thick");
     }
 }
