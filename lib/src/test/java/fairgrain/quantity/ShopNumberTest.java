@@ -8,6 +8,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -134,5 +135,63 @@ class ShopNumberTest {
     void inchesReadAsInchesWhateverTheDesignsUnit(@ForAll @DoubleRange(min = 0, max = 100) double mm) {
         String text = ShopRule.INCHES.text(Length.mm(mm));
         assertThat(ShopRule.MILLIMETRES.length(text)).isEqualTo(ShopRule.INCHES.length(text));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"5/4, rough board", "2x4, sawn board", "3/4 ply, sheet", "4/4, rough board"})
+    void saysWhatKindOfNameItIs(String text, String kind) {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> ShopNumber.length(text, UnitSystem.INCHES))
+                .withMessage("'" + text + "' is a name, not a size: a " + kind + " called so is thinner than it sounds;"
+                        + " measure it and write what you find, such as 23/32 or 18.2 mm");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"3/4, 19.05", "1/4, 6.35", "2/4, 12.7"})
+    void quartersBelowOneInchAreSizes(String text, double mm) {
+        assertThat(ShopNumber.length(text, UnitSystem.INCHES).toMm()).isCloseTo(mm, within(1e-9));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"4/4 in", "3/3", "2 8/8"})
+    void aFractionThatMakesAWholeIsRefused(String text) {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> ShopNumber.length(text, UnitSystem.INCHES))
+                .withMessage("a fraction must be less than one, but was '" + text + "'");
+    }
+
+    /** Two digits, two letters and 96 blanks are a hundred signs, which is the most; one blank more is refused. */
+    @Test
+    void aHundredSignsAreReadAndOneMoreIsNot() {
+        String blanks = " ".repeat(96);
+        assertThat(ShopNumber.si("25" + blanks + "kg", Dimension.MASS)).isEqualTo(25);
+        assertThat(ShopNumber.length("25" + blanks + "mm", UnitSystem.INCHES).toMm())
+                .isCloseTo(25, within(1e-9));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> ShopNumber.si("25 " + blanks + "kg", Dimension.MASS))
+                .withMessage("must look like 25 lb or 11.3 kg, but was '25" + " ".repeat(58) + "...'");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> ShopNumber.length("25 " + blanks + "mm", UnitSystem.INCHES))
+                .withMessage("must look like 2 1/4, 2-1/4, 2.25 in, 1 ft 2 1/2 in or 57 mm, but was '25"
+                        + " ".repeat(58) + "...'");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "FORCE, 65 lbf, 290 N",
+        "STRESS, 1500 psi, 10 MPa",
+        "PRESSURE, 15 lb/ft2, 0.72 kPa",
+        "MASS, 25 lb, 11.3 kg",
+        "LINE_MASS, 20 lb/ft, 30 kg/m",
+        "AREA_MASS, 15 lb/ft2, 73 kg/m2",
+        "DENSITY, 40 lb/ft3, 640 kg/m3",
+        "MOMENT, 650 in-lb, 73 Nm"
+    })
+    void theTwoExamplesOfADimensionAreAboutTheSame(Dimension dimension, String pounds, String metric) {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> ShopNumber.si("much", dimension))
+                .withMessage("must look like " + pounds + " or " + metric + ", but was 'much'");
+        assertThat(ShopNumber.si(pounds, dimension) / ShopNumber.si(metric, dimension))
+                .isBetween(0.96, 1.04);
     }
 }

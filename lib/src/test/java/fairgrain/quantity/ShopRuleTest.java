@@ -72,4 +72,101 @@ class ShopRuleTest {
                 .isThrownBy(() -> RelativeHumidity.percent(140))
                 .withMessage("relative humidity must be from 0 to 100 %, but was 140");
     }
+
+    @Test
+    void aShopCalledByItsUnitsWorksToItsUsualMark() {
+        assertThat(ShopRule.of(UnitSystem.INCHES)).isEqualTo(ShopRule.INCHES);
+        assertThat(ShopRule.of(UnitSystem.MILLIMETRES)).isEqualTo(ShopRule.MILLIMETRES);
+        assertThat(ShopRule.INCHES.step().toInches()).isCloseTo(1 / 32.0, within(1e-15));
+        assertThat(ShopRule.MILLIMETRES.step().toMm()).isCloseTo(0.5, within(1e-15));
+    }
+
+    /** On half millimetres 10.2 is nearer to 10, 10.3 to 10.5; below zero alike. */
+    @ParameterizedTest
+    @CsvSource({"10.2, 10", "10.3, 10.5", "-10.2, -10", "-10.3, -10.5", "0.1, 0", "-0.1, 0"})
+    void theNearestMarkIsAtMostHalfAStepAway(double mm, double mark) {
+        assertThat(ShopRule.MILLIMETRES.nearest(Length.mm(mm)).toMm()).isCloseTo(mark, within(1e-9));
+    }
+
+    @Property
+    void noMarkIsNearerThanTheNearest(@ForAll @DoubleRange(min = -3, max = 3) double metres) {
+        Length length = new Length(metres);
+        double off = Math.abs(ShopRule.INCHES.nearest(length).minus(length).metres());
+        assertThat(off)
+                .isLessThanOrEqualTo(
+                        Math.abs(ShopRule.INCHES.up(length).minus(length).metres()) + 1e-12)
+                .isLessThanOrEqualTo(
+                        Math.abs(ShopRule.INCHES.down(length).minus(length).metres()) + 1e-12);
+    }
+
+    @Test
+    void nothingIsNeverWrittenAsMinusNothing() {
+        assertThat(ShopRule.INCHES.text(Length.mm(-0.01))).isEqualTo("0 in");
+        assertThat(ShopRule.MILLIMETRES.text(Length.mm(-0.001))).isEqualTo("0 mm");
+        assertThat(ShopRule.MILLIMETRES.down(Length.mm(-1e-9))).isEqualTo(Length.ZERO);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "1, 1 day",
+        "13, 13 days",
+        "13.9, 14 days",
+        "14, 2 weeks",
+        "89, 13 weeks",
+        "90, 3 months",
+        "365.25, 12 months",
+        "729, 24 months",
+        "730, 2 years",
+        "3652.5, 10 years"
+    })
+    void timesAreWrittenInDaysThenWeeksThenMonthsThenYears(double days, String text) {
+        assertThat(ShopRule.INCHES.text(Amount.of(86_400 * days, Dimension.TIME)))
+                .isEqualTo(text);
+    }
+
+    @Test
+    void ratiosAndCountsCarryNoUnitAndAHugeRatioIsOnlyTold() {
+        assertThat(ShopRule.INCHES.text(Amount.ratio(1.2345))).isEqualTo("1.23");
+        assertThat(ShopRule.INCHES.text(Amount.ratio(0.5))).isEqualTo("0.5");
+        assertThat(ShopRule.INCHES.text(Amount.ratio(999))).isEqualTo("999");
+        assertThat(ShopRule.INCHES.text(Amount.ratio(1000))).isEqualTo("over 999");
+        assertThat(ShopRule.INCHES.text(Amount.count(3))).isEqualTo("3");
+        assertThat(ShopRule.INCHES.text(Amount.count(123_456))).isEqualTo("123456");
+    }
+
+    @Test
+    void humidityIsWrittenInPercentAndCelsiusWithoutDecimals() {
+        assertThat(ShopRule.INCHES.text(RelativeHumidity.percent(45.26))).isEqualTo("45.3 %");
+        assertThat(ShopRule.MILLIMETRES.text(Temperature.celsius(-4.6))).isEqualTo("-5 °C");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "1, 1 in",
+        "1.01, 1 1/64 in",
+        "0.5, 1/2 in",
+        "-0.5, -1/2 in",
+        "0.3, 0.3 in",
+        "-0.3, -0.3 in",
+        "-2.25, -2 1/4 in",
+        "0.998, 0.998 in",
+        "0.015625, 1/64 in"
+    })
+    void inchesAreSixtyFourthsInTheLowestTermsOrThousandthsBelowOne(double inches, String text) {
+        assertThat(ShopRule.INCHES.text(Length.inches(inches))).isEqualTo(text);
+    }
+
+    @Test
+    void aShopsFinestMarkIsFromAHundredthOfAMillimetreToADecimetre() {
+        assertThat(new ShopRule(UnitSystem.MILLIMETRES, Length.metres(1e-5)).step())
+                .isEqualTo(Length.metres(1e-5));
+        assertThat(new ShopRule(UnitSystem.MILLIMETRES, Length.metres(0.1)).step())
+                .isEqualTo(Length.metres(0.1));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new ShopRule(UnitSystem.MILLIMETRES, Length.ZERO))
+                .withMessage("shop step must be from 1.0E-5 to 0.1 m, but was 0");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new ShopRule(UnitSystem.MILLIMETRES, Length.metres(0.5)))
+                .withMessage("shop step must be from 1.0E-5 to 0.1 m, but was 0.5");
+    }
 }

@@ -49,4 +49,17 @@ class ShownTest {
                 .isThrownBy(() -> ShopNumber.si(long1, Dimension.MASS))
                 .withMessageEndingWith(shown);
     }
+
+    /** The marks that turn writing around are U+202A to U+202E and U+2066 to U+2069, by the Unicode standard. */
+    @ParameterizedTest
+    @ValueSource(ints = {0x1f, 0x7f, 0x9f, 0x2028, 0x2029, 0x202a, 0x202e, 0x2066, 0x2069})
+    void theFirstAndTheLastOfTheUnseenSignsAreUnseen(int sign) {
+        assertThat(Shown.isUnseen(sign)).isTrue();
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {0x20, 0x7e, 0xa0, 0x2027, 0x202f, 0x2065, 0x206a})
+    void theSignsBesideThemAreKept(int sign) {
+        assertThat(Shown.isUnseen(sign)).isFalse();
+    }
 }
