@@ -1,7 +1,6 @@
 package fairgrain.moisture;
 
 import fairgrain.quantity.Require;
-import java.util.Arrays;
 
 /**
  * A diffusivity that is asked for over and over within one run: worked out once at every twentieth of a per cent of moisture, straight
@@ -12,11 +11,10 @@ final class KeptDiffusivity {
     private static final int MARKS = 560; // up to M 0.28; wetter wood is asked for each time
 
     private final Diffusivity exact;
-    private final double[] kept = new double[MARKS + 1];
+    private final double[] kept = new double[MARKS + 1]; // 0 where it has not been asked for yet
 
     KeptDiffusivity(Diffusivity exact) {
         this.exact = exact;
-        Arrays.fill(kept, Double.NaN);
     }
 
     double at(double moisture) {

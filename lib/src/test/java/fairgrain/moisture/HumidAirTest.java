@@ -121,4 +121,13 @@ class HumidAirTest {
                 .isThrownBy(() -> StandardAtmosphere.pressure(Double.NaN))
                 .withMessage("height above the sea must be from -500 to 5000 m, but was NaN");
     }
+
+    /** Half of the air's pressure is where W = 0.621945 p/(P - p) becomes 0.621945 itself. */
+    @Test
+    void vapourIsAtMostHalfOfTheAir() {
+        assertThat(HumidAir.humidityRatio(50_000, 100_000)).isCloseTo(0.621945, within(1e-12));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> HumidAir.humidityRatio(50_001, 100_000))
+                .withMessage("vapour pressure must be from 0 to 50000 Pa, but was 50001");
+    }
 }

@@ -235,4 +235,12 @@ class IndoorClimateTest {
                 .isThrownBy(() -> MinMaxReading.high(45, 60))
                 .withMessage("lowest humidity must be from 0 to 1 (fraction; 45 % is 0.45), but was 45");
     }
+
+    /** Read 30 and 50 %: the middle is 40 %, and half of the 20 points is felt, so 35 to 45 %. */
+    @Test
+    void aMonthFrom30To50PercentIsFeltAs35To45() {
+        assertThat(MinMaxReading.middle(0.30, 0.50)).isCloseTo(0.40, within(1e-15));
+        assertThat(MinMaxReading.low(0.30, 0.50)).isCloseTo(0.35, within(1e-15));
+        assertThat(MinMaxReading.high(0.30, 0.50)).isCloseTo(0.45, within(1e-15));
+    }
 }

@@ -11,6 +11,7 @@ import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PeriodicResponseTest {
     private static final double D = 1e-10;
@@ -164,5 +165,16 @@ class PeriodicResponseTest {
 
     private static double radians(Swing swing) {
         return 2 * Math.PI * swing.lag() / PeriodicResponse.YEAR;
+    }
+
+    /** With no resistance at the face, a wave that goes a penetration depth in one radian is as many radians late as the slab is deep. */
+    @ParameterizedTest
+    @ValueSource(doubles = {8, 10, 12, 16, 20, 25})
+    void theMiddleOfADeepSlabLagsByMoreThanATurn(double depths) {
+        double delta = PeriodicResponse.penetrationDepth(D, PeriodicResponse.DAY);
+        Swing middle = PeriodicResponse.middle(depths * delta, D, Double.POSITIVE_INFINITY, PeriodicResponse.DAY);
+        double radians = 2 * Math.PI * middle.lag() / PeriodicResponse.DAY;
+        assertThat(radians).isCloseTo(depths, within(1e-6));
+        assertThat(middle.amplitude()).isCloseTo(2 * Math.exp(-depths), within(1e-6 * Math.exp(-depths)));
     }
 }

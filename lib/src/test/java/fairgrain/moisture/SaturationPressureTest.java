@@ -71,4 +71,14 @@ class SaturationPressureTest {
                 .isThrownBy(() -> SaturationOverWater.vapourPressure(263.15, 80))
                 .withMessage("relative humidity must be from 0 to 1 (fraction; 45 % is 0.45), but was 80");
     }
+
+    /** The two forms do not quite meet: the triple point itself is reckoned as water, so nothing jumps just above it. */
+    @Test
+    void theTriplePointCountsAsWater() {
+        double triple = Celsius.toKelvin(0.01);
+        double water = SaturationPressure.pressure(triple);
+        assertThat(SaturationPressure.pressure(Math.nextUp(triple))).isCloseTo(water, within(1e-9));
+        assertThat(Math.abs(SaturationPressure.pressure(Math.nextDown(triple)) - water))
+                .isGreaterThan(1e-6);
+    }
 }

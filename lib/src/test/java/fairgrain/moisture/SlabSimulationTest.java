@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.concurrent.atomic.AtomicInteger;
 import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -298,6 +299,29 @@ class SlabSimulationTest {
         for (double moisture = 0; moisture < 0.32; moisture += 0.000_37) {
             double d = exact.at(moisture);
             assertThat(kept.at(moisture)).isCloseTo(d, within(1e-5 * d));
+        }
+    }
+
+    @Test
+    void aKeptDiffusivityAsksItsFormulaOncePerMark() {
+        AtomicInteger asked = new AtomicInteger();
+        KeptDiffusivity kept = new KeptDiffusivity(m -> {
+            asked.incrementAndGet();
+            return D * (1 + m);
+        });
+        for (int i = 0; i <= 100; i++) {
+            kept.at(i * 1e-5); // from M 0 to the second mark, at 0.1 %
+        }
+        assertThat(asked).hasValueLessThanOrEqualTo(4);
+        assertThat(kept.at(0.000_25)).isCloseTo(1.000_25 * D, within(1e-9 * D));
+        assertThat(asked).hasValueLessThanOrEqualTo(4);
+    }
+
+    @Test
+    void aKeptDiffusivityAsksItsFormulaForWetterAndForDrierWoodThanItKeeps() {
+        KeptDiffusivity kept = new KeptDiffusivity(m -> D * (1 + m));
+        for (double moisture : new double[] {-0.001, 0, 0.2799, 0.28, 0.2801, 0.9}) {
+            assertThat(kept.at(moisture)).isCloseTo(D * (1 + moisture), within(1e-9 * D));
         }
     }
 }
