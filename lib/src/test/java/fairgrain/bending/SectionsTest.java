@@ -136,6 +136,9 @@ class SectionsTest {
                 .isThrownBy(() -> new TorsionBox(0.3, 0.04, 0.02, 3, 0.018, 3e9, 3e9, 1.2e9, 1.2e9))
                 .withMessage("room between the skins must be above 0 m, but was 0");
         assertThatIllegalArgumentException()
+                .isThrownBy(() -> new TorsionBox(0.3, 0.04, 0.006, 2, 0.15, 3e9, 3e9, 1.2e9, 1.2e9))
+                .withMessage("room between the ribs must be above 0 m, but was 0");
+        assertThatIllegalArgumentException()
                 .isThrownBy(() -> SandwichBeam.faceStress(50, 3, 0.032))
                 .withMessage("thickness of a face must be from 1.0E-4 to 0.1 m, but was 3");
     }

@@ -13,6 +13,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class SeriesShelfTest {
@@ -302,5 +303,79 @@ class SeriesShelfTest {
                 .isThrownBy(() -> SeriesShelf.of(b, List.of(), ShelfSupports.fourPins(0.04, 0.5), 2))
                 .withMessageStartingWith(
                         "place of the rear pins or the back cleat by depth of the shelf must be from 0.5 to 1");
+    }
+
+    /** A board with like strips under both edges bends as one section: the board by the strips is stressed as its flange is. */
+    @Example
+    void theBoardBesideAStripIsStressedAsTheFlangeOfASection() {
+        ShelfBoard b = boardOf("wood", 0.89, 0.28, 0.019);
+        EdgeStrip strip = woodStrip(EdgeStrip.Edge.FRONT, 0.019, 0.038, 0.019);
+        ShelfResponse.Place most = SeriesShelf.of(
+                        b,
+                        List.of(strip, woodStrip(EdgeStrip.Edge.BACK, 0.019, 0.038, 0.019)),
+                        ShelfSupports.endCleats(),
+                        1)
+                .solve(List.of(uniform(b, 1500)))
+                .largestBoardStress();
+        // curvature of mid-length: q L^2/8 over the stiffness of the whole; the flange is what the first half wave
+        // takes along
+        double curvature = 1500 * 0.28 * 0.89 * 0.89 / 8 / EdgeStripSection.bendingStiffness(b, strip);
+        double flange = strip.flange(b, true, Math.PI / 0.89);
+        double axis = TransformedSection.neutralAxis(
+                List.of(new SectionPart(10900 * MPA, flange, 0, 0.019), new SectionPart(10900 * MPA, 0.019, 0, 0.038)));
+        // heights count from the flush face, which is the face of the board further from the axis
+        double expected = 10900 * MPA * curvature * axis;
+        assertThat(most.value()).isCloseTo(expected, within(0.03 * expected));
+        assertThat(most.x()).isEqualTo(0.445);
+        assertThat(most.y()).isIn(0.0095, 0.28 - 0.0095);
+    }
+
+    /** A small load beside the even places is looked at where it stands: there the board is stressed most. */
+    @Example
+    void theGreatestStressIsLookedForUnderALoadBetweenThePlaces() {
+        ShelfBoard b = boardOf("glass", 0.55, 0.25, 0.008);
+        double x = 0.55 * 7.5 / 24;
+        ShelfResponse r = SeriesShelf.of(b, List.of(), ShelfSupports.fourPins(0.04, 0.21), 4)
+                .solve(List.of(PlateLoad.patch(x, 0.01, 0.01, 100)));
+        assertThat(r.largestBoardStress().x()).isEqualTo(x);
+        assertThat(r.largestBoardStress().value()).isGreaterThanOrEqualTo(r.stressAlong(x, 0));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "false, false, false, 1.16, 1.08, 1.06",
+        "true, false, false, 1.16, 1.08, 1.06",
+        "false, false, true, 1.16, 1.08, 1.06",
+        "true, true, false, 1.25, 1.17, 1.12",
+        "true, true, true, 1.25, 1.17, 1.12",
+        "true, false, true, 1.25, 1.17, 1.12"
+    })
+    void aStripBesideACleatOrAnotherStripIsTheLeastCertain(
+            boolean front, boolean back, boolean cleat, double one, double two, double four) {
+        ShelfBoard b = boardOf("wood", 0.89, 0.28, 0.019);
+        List<EdgeStrip> strips = new ArrayList<>();
+        if (front) {
+            strips.add(woodStrip(EdgeStrip.Edge.FRONT, 0.019, 0.038, 0.019));
+        }
+        if (back) {
+            strips.add(woodStrip(EdgeStrip.Edge.BACK, 0.019, 0.038, 0.019));
+        }
+        ShelfSupports supports = cleat ? ShelfSupports.endAndBackCleats(0.28) : ShelfSupports.endCleats();
+        assertThat(SeriesShelf.of(b, strips, supports, 1).modelFactor()).isEqualTo(one);
+        assertThat(SeriesShelf.of(b, strips, supports, 2).modelFactor()).isEqualTo(two);
+        assertThat(SeriesShelf.of(b, strips, supports, 4).modelFactor()).isEqualTo(four);
+    }
+
+    @Example
+    void refusesStripsAndPinsThatReachTooFarIn() {
+        ShelfBoard b = boardOf("wood", 0.89, 0.3, 0.019);
+        EdgeStrip wide = woodStrip(EdgeStrip.Edge.FRONT, 0.15, 0.038, 0.019);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> SeriesShelf.of(b, List.of(wide), ShelfSupports.endCleats(), 2))
+                .withMessage("width of the strip by depth of the shelf must be from 0 to 0.4 (ratio), but was 0.5");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> SeriesShelf.of(b, List.of(), ShelfSupports.fourPins(0.18, 0.27), 2))
+                .withMessage("place of the front pins by depth of the shelf must be from 0 to 0.5 (ratio), but was "
+                        + "0.6");
     }
 }
