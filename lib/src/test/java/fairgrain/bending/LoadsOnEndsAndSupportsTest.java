@@ -1,6 +1,7 @@
 package fairgrain.bending;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
@@ -9,6 +10,7 @@ import java.util.Random;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 
 /** Loads that stand right on the end of an overhang or right on a support, worked out by hand. E I is 1 throughout. */
 class LoadsOnEndsAndSupportsTest {
@@ -119,5 +121,46 @@ class LoadsOnEndsAndSupportsTest {
     private static List<Boolean> lifted(List<BeamSupport> supports, List<BeamLoad> loads) {
         BeamResponse r = GeneralBeam.solve(List.of(BeamStretch.withoutShear(1, 1000)), supports, loads);
         return r.reactions().stream().map(BeamReaction::lifted).toList();
+    }
+
+    /** A uniform load w on one span sags most at mid-span, by 5 w/384, also where the beam is looked at from 0.3 m on. */
+    @Example
+    void theLargestSagOfAPartIsFoundInsideIt() {
+        BeamResponse r = GeneralBeam.solve(
+                List.of(BeamStretch.withoutShear(0.2, 1), BeamStretch.withoutShear(0.8, 1)),
+                List.of(BeamSupport.pin(0), BeamSupport.pin(1)),
+                List.of(BeamLoad.Line.uniform(0, 1, 1)));
+        Extreme most = r.largestSagBetween(0.3, 1);
+        assertThat(most.position()).isCloseTo(0.5, within(1e-6));
+        assertThat(most.value()).isCloseTo(5.0 / 384, within(1e-12));
+        assertThat(r.largestSagBetween(0.75, 0.9).position()).isCloseTo(0.75, within(1e-12));
+    }
+
+    @Example
+    void aPlaceAHairBeyondTheEndIsTheEnd() {
+        BeamResponse r = solve(OVERHUNG_RIGHT, new BeamLoad.Point(1, 1));
+        assertThat(r.deflection(1 + 5e-10)).isEqualTo(r.deflection(1));
+    }
+
+    @Example
+    void refusesLoadsThatAreNowhere() {
+        refuses(() -> new BeamLoad.Couple(-0.1, 1), "position of the load must be from 0 to 100 m, but was -0.1");
+        refuses(() -> BeamLoad.Line.uniform(-0.1, 1, 1), "position of the load must be from 0 to 100 m, but was -0.1");
+        refuses(() -> BeamLoad.Line.uniform(0, 900, 1), "position of the load must be from 0 to 100 m, but was 900");
+        refuses(
+                () -> BeamLoad.Line.uniform(0.5, 0.5, 1),
+                "a load along the beam must end to the right of where it begins, but runs from 0.5 to 0.5 m");
+    }
+
+    private static void refuses(ThrowingCallable load, String message) {
+        assertThatIllegalArgumentException().isThrownBy(load).withMessage(message);
+    }
+
+    /** x⁴ - 2 x³ + 1.5 x² - 0.5 x + 0.0625 is (x - 1/2)⁴: flat at the bottom, where its slope only touches nothing. */
+    @Example
+    void aFlatTurningPointIsFoundToo() {
+        assertThat(Polynomial.turningPoints(new double[] {0.0625, -0.5, 1.5, -2, 1}, 1))
+                .hasSize(3)
+                .containsExactly(new double[] {0, 0.5, 1}, within(1e-4));
     }
 }

@@ -128,4 +128,21 @@ class PinsAndRodsTest {
                 .isThrownBy(() -> HiddenRod.frontDrop(100, 0.3, 0, 0.2, 0.012, 210e9))
                 .withMessage("depth of the shelf must be from 0.3 to 3 m, but was 0.2");
     }
+
+    @Example
+    void refusesALoadBeyondTheMiddleOfTheHoleAndPinsBeyondTheMiddleOfTheShelf() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> PinInHole.stiffPin(30 * MPA, 0.005, 0.01, -0.006))
+                .withMessage("arm of the load must be from -0.005 to 1 m, but was -0.006");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> ShelfPins.tippingLoad(40, 0.25, 0.2, 0))
+                .withMessage("place of the front pins must be from 0 to 0.125 m, but was 0.2");
+    }
+
+    /** Right over pins in the middle of the depth nothing tips it, and nothing holds it either: still no NaN. */
+    @Example
+    void aLoadOverThePinsNeverTips() {
+        assertThat(ShelfPins.tippingLoad(40, 0.25, 0.05, 0.05)).isInfinite();
+        assertThat(ShelfPins.tippingLoad(40, 0.25, 0.125, 0.125)).isInfinite();
+    }
 }

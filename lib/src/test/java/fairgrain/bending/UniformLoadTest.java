@@ -188,4 +188,33 @@ class UniformLoadTest {
                 .isThrownBy(() -> SemiRigidEnds.deflection(40, 300, 0.9, E, I))
                 .withMessage("fixity must be from 0 to 1 (0 free to turn, 1 clamped), but was 40");
     }
+
+    /** k 1000 N m/rad, L 2 m, E I 1000 N m²: k L/(E I) is 2, and 2/(2 + 2) is half of a clamp. */
+    @Test
+    void aSpringOfTwiceTheStiffnessByTheSpanIsHalfAClamp() {
+        assertThat(SemiRigidEnds.fixity(1000, 2, 1e9, 1e-6)).isCloseTo(0.5, within(1e-12));
+        assertThat(SemiRigidEnds.turningStiffness(0.5, 2, 1e9, 1e-6)).isCloseTo(1000, within(1e-9));
+    }
+
+    /** Half the integral of the squared slope of the elastic line, added up in a thousand parts. */
+    @Test
+    void theChordShortensByHalfTheSquareOfTheSlope() {
+        double sag = 0.02;
+        double span = 0.8;
+        double shorter = 0;
+        int parts = 1000;
+        for (int i = 0; i < parts; i++) {
+            double x = (i + 0.5) / parts;
+            double slope = 16.0 / 5 * (1 - 6 * x * x + 4 * x * x * x) * sag / span;
+            shorter += slope * slope / 2 * span / parts;
+        }
+        assertThat(UniformLoad.chordShortening(sag, span)).isCloseTo(shorter, within(1e-5 * shorter));
+    }
+
+    @Test
+    void theEndsNameTheirRowOfTheHandbook() {
+        assertThat(UniformLoad.Ends.SIMPLE.coefficients()).isEqualTo(BeamCoefficients.UNIFORM_SIMPLE);
+        assertThat(UniformLoad.Ends.CLAMPED.coefficients()).isEqualTo(BeamCoefficients.UNIFORM_CLAMPED);
+        assertThat(UniformLoad.Ends.CANTILEVER.coefficients()).isEqualTo(BeamCoefficients.UNIFORM_CANTILEVER);
+    }
 }
