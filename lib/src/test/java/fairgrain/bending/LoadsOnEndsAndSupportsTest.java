@@ -163,4 +163,15 @@ class LoadsOnEndsAndSupportsTest {
                 .hasSize(3)
                 .containsExactly(new double[] {0, 0.5, 1}, within(1e-4));
     }
+
+    /** Lengths that are added up end a hair beside the sum: a support or load there is meant to be at the end. */
+    @Example
+    void aSupportOrLoadAHairBesideTheEndIsAtTheEnd() {
+        for (double end : new double[] {1 - 5e-10, 1, 1 + 5e-10}) {
+            BeamResponse r = solve(List.of(BeamSupport.pin(0), BeamSupport.pin(end)), new BeamLoad.Point(end, 1));
+            assertThat(r.reactions().get(1).support().position()).isEqualTo(1);
+            assertThat(r.reactions().get(1).force()).isEqualTo(1);
+            assertThat(r.largestMoment().value()).isZero();
+        }
+    }
 }
