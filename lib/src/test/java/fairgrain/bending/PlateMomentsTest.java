@@ -63,6 +63,13 @@ class PlateMomentsTest {
         assertThat(r.points().get(1)).isCloseTo(p, within(1e-3));
     }
 
+    @Example
+    void aPlateHeldAllRoundSagsMostInTheMiddle() {
+        PlateResponse r = ThinPlate.of(0.6, 0.25, GLASS, PlateEdges.all(), List.of())
+                .solve(List.of(PlateLoad.uniform(0.6, 0.25, 1000)));
+        assertThat(r.largestDeflection()).isCloseTo(r.deflection(0.3, 0.125), within(1e-12));
+    }
+
     @Property(tries = 20)
     void aPlateTurnedRoundHasItsMomentsTurnedRound(
             @ForAll @DoubleRange(min = 0.05, max = 0.55) double x,
