@@ -142,9 +142,8 @@ final class DrawCommand implements Callable<Integer> {
         if (dots < FEWEST_DOTS || dots > MOST_DOTS) {
             throw refused("--dots must be from " + FEWEST_DOTS + " to " + MOST_DOTS + ", but was " + dots);
         }
-        boolean pictures = one == null ? into != null && as == As.PNG : kind(one) == As.PNG;
-        if (pictures && !Picture.possible()) {
-            throw refused("the Java that runs here is without pictures: write .svg, or run it by a whole Java");
+        if (one != null) {
+            kind(one);
         }
     }
 

@@ -33,11 +33,6 @@ final class Picture {
 
     private Picture() {}
 
-    /** Whether the Java that runs here can make pictures; a small one is without. */
-    static boolean possible() {
-        return ModuleLayer.boot().findModule("java.desktop").isPresent();
-    }
-
     /** How many dots it would have in all. */
     static long dots(Drawing drawing, int anInch) {
         return (long) length(drawing.width(), anInch) * length(drawing.height(), anInch);
