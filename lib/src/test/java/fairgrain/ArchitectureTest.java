@@ -108,6 +108,7 @@ class ArchitectureTest {
                     "java.util.stream",
                     "org.apache.commons.csv",
                     "org.apache.commons.math3..",
+                    "org.apache.commons.rng..",
                     "org.jspecify.annotations",
                     ""); // arrays of numbers
 

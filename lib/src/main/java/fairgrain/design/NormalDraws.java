@@ -1,19 +1,18 @@
 package fairgrain.design;
 
-/**
- * Draws from the normal law, the same for the same seed on every machine: whole-number steps and {@link StrictMath} only.
- *
- * <p>The numbers are those of the SplitMix64 generator, which {@code java.util.SplittableRandom} also gives; two of them make two
- * normal draws by Marsaglia's polar method: a point (u, v) inside the unit circle, s = u² + v², gives u √(−2 ln s / s) and
- * v √(−2 ln s / s).
- */
-final class NormalDraws {
-    private static final long GOLDEN = 0x9E3779B97F4A7C15L;
-    private static final double ULP = 0x1.0p-53;
+import org.apache.commons.rng.UniformRandomProvider;
+import org.apache.commons.rng.sampling.distribution.SharedStateContinuousSampler;
+import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
 
+/**
+ * Draws from the normal law, the same for the same seed. The whole numbers are those of the SplitMix64 generator, which
+ * {@code java.util.SplittableRandom} also gives; Commons RNG makes normal draws of them by the ziggurat method.
+ */
+final class NormalDraws implements UniformRandomProvider {
+    private static final long GOLDEN = 0x9E3779B97F4A7C15L;
+
+    private final SharedStateContinuousSampler normal = ZigguratSampler.NormalizedGaussian.of(this);
     private long state;
-    private double spare;
-    private boolean hasSpare;
 
     NormalDraws(long seed) {
         state = seed;
@@ -25,33 +24,15 @@ final class NormalDraws {
     }
 
     /** The next whole number, every one of 64 bits as likely 0 as 1. */
-    long next() {
+    @Override
+    public long nextLong() {
         state += GOLDEN;
         return mixed(state);
     }
 
     /** The next draw, in standard deviations. */
     double nextNormal() {
-        if (hasSpare) {
-            hasSpare = false;
-            return spare;
-        }
-        double u;
-        double v;
-        double s;
-        do {
-            u = 2 * uniform() - 1;
-            v = 2 * uniform() - 1;
-            s = u * u + v * v;
-        } while (s >= 1 || s == 0);
-        double stretch = StrictMath.sqrt(-2 * StrictMath.log(s) / s);
-        spare = v * stretch;
-        hasSpare = true;
-        return u * stretch;
-    }
-
-    private double uniform() {
-        return (next() >>> 11) * ULP;
+        return normal.sample();
     }
 
     private static long mixed(long z) {
