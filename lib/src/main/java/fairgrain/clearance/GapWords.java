@@ -60,6 +60,9 @@ final class GapWords {
                     rule().up(window.least()),
                     fit.wanted().least());
         }
+        Window marks = new Window(rule().up(window.least()), rule().down(window.most()));
+        boolean between = marks.least().compareTo(marks.most()) >= 0; // no two marks in it: told as it is
+        Window told = between ? window : marks;
         return none
                 ? Words.of(
                         "No " + word + " " + fit.where()
@@ -69,8 +72,8 @@ final class GapWords {
                         window.most())
                 : Words.of(
                         "Anything from {} to {} " + fit.where() + " that day " + ends + " to more than {}.",
-                        rule().up(window.least()),
-                        rule().down(window.most()),
+                        told.least(),
+                        told.most(),
                         fit.wanted().least(),
                         most);
     }

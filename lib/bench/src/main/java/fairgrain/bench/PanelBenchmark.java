@@ -42,6 +42,10 @@ public class PanelBenchmark {
     private final PanelWidth width = new PanelWidth(fit);
     private final Model<PanelFit.Fit> model = fit.model();
 
+    PanelFit question() {
+        return fit;
+    }
+
     private static PanelFit panel() {
         Catalog catalog = Catalog.shipped();
         MoistureYear year = RoomAir.of(catalog.climates().get(0));
