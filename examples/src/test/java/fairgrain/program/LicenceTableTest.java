@@ -16,6 +16,7 @@ import java.util.Collections;
 import java.util.Deque;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.jar.JarFile;
 import java.util.regex.MatchResult;
@@ -177,7 +178,7 @@ class LicenceTableTest {
 
         /** Named by the folder it lies in: a repository keeps each version in a folder of its own. */
         String version() {
-            return file.toAbsolutePath().getParent().getFileName().toString();
+            return String.valueOf(above(file).getFileName());
         }
 
         /** Dependencies of the project itself that are there when it runs: not those of its tests, its profiles or its plugins. */
@@ -233,11 +234,15 @@ class LicenceTableTest {
                             && noParent.indexOf("<groupId>") < firstOf(noParent, "<dependencies>", "<build>")
                     ? inner(noParent, "groupId")
                     : inner(text, "groupId");
-            Path top = file.toAbsolutePath().getParent().getParent();
+            Path top = above(above(file));
             for (int part = 0; part < group.split("\\.", -1).length; part++) {
-                top = top.getParent();
+                top = above(top);
             }
-            return top.getParent();
+            return above(top);
+        }
+
+        private static Path above(Path place) {
+            return Objects.requireNonNull(place.toAbsolutePath().getParent(), "a folder lies in no other");
         }
 
         private static int firstOf(String text, String... tags) {
