@@ -61,7 +61,7 @@ class LinksInDocsTest {
                 Path target = target(page, link);
                 boolean there = Files.exists(target) && target.startsWith(ROOT);
                 String heading = link.contains("#") ? link.replaceFirst(".*#", "") : "";
-                if (!there || !heading.isEmpty() && !headings(target).contains(heading)) {
+                if (!there || (!heading.isEmpty() && !headings(target).contains(heading))) {
                     dead.add(ROOT.relativize(page) + ": " + link);
                 }
             }
