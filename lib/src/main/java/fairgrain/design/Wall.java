@@ -34,6 +34,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * How the case hangs on the wall, as far as it was said.
@@ -201,7 +202,8 @@ public record Wall(
                 layers.orElseThrow(),
                 cases,
                 behind.flatMap(Behind::carries),
-                hardware.open(),
+                Stream.concat(hardware.open().stream(), passedOver(design, cabinet.get()).stream())
+                        .toList(),
                 design.setting());
         List<Question<?>> all = new ArrayList<>(held(hanging));
         all.add(by.bevelled().isPresent() ? Lift.overARail(hanging, aboveFloor) : new Lift(hanging, aboveFloor));
@@ -223,6 +225,19 @@ public record Wall(
         ledger.ifPresent(under -> all.add(new LedgerHold(beside, under)));
         by.hangers().ifPresent(hangers -> all.add(new HangerHold(hanging, hangers)));
         return all;
+    }
+
+    /** Studs that were named behind the case and that no screw may go into: whoever named them counts on them. */
+    private List<Missing> passedOver(Design design, Cabinet cabinet) {
+        List<Length> caught = caught(cabinet);
+        return places.listed().stream()
+                .filter(at -> at.metres() >= 0 && at.compareTo(cabinet.width()) <= 0 && !caught.contains(at))
+                .map(design.setting().rule()::text)
+                .map(at -> new Missing(
+                        "what becomes of the place at " + at + ": a screw there would sit too near the end of the rail",
+                        "leave it out of '" + (into.masonry().isPresent() ? "anchors at" : "studs at")
+                                + "', as no screw may go there, or shift the case"))
+                .toList();
     }
 
     private List<Length> caught(Cabinet cabinet) {

@@ -155,6 +155,17 @@ class WallFormTest {
     }
 
     @Test
+    void aStudThatIsNamedButCaughtByNoScrewIsNeverPassedOverInSilence() {
+        Finding finding = finding("studs at", List.of("8", "24", "31 1/2", "40"));
+        assertThat(finding.missing()) // nobody counts on the stud at 40 in: it stands beside the case
+                .containsExactly(new Missing(
+                        "what becomes of the place at 31 1/2 in: a screw there would sit too near the end of the rail",
+                        "leave it out of 'studs at', as no screw may go there, or shift the case"));
+        assertThat(finding.verdict()).isEqualTo(Verdict.NOT_JUDGED);
+        assertThat(finding("studs at", List.of("8", "24", "40")).missing()).isEmpty();
+    }
+
+    @Test
     void layersAreSummed() {
         Hanging hanging =
                 hanging("wall board", List.of("gypsum board, 1/2 in", "3/8", in("name", "shim", "thickness", "1/8")));
