@@ -4,6 +4,7 @@ import fairgrain.finding.Basis;
 import fairgrain.finding.Citation;
 import fairgrain.finding.Finding;
 import fairgrain.quantity.Length;
+import fairgrain.quantity.ShopRule;
 
 /** What {@link DoorGap} says to a maker, beyond what its gap says. */
 final class DoorWords {
@@ -101,17 +102,34 @@ final class DoorWords {
         }
     }
 
+    /** Wood can be planed off, not on: a door that comes out too small for its window of sizes cannot be made as it is entered. */
     private void asMade(Finding.Draft draft) {
         Length made = gap.made();
-        if (made != null && gap.hungGap() == null) {
-            Length size = gap.plan().fitted().size(set.today());
-            if (Math.abs(made.minus(size).metres())
-                    > Fitted.fine(set.in().rule()).step().metres() / 2) {
-                draft.note(
-                        "As its stiles and rails are entered it comes out {} "
-                                + (gap.side() == DoorGap.Side.WIDTH ? "wide" : "high") + ".",
-                        made);
-            }
+        if (made == null || gap.hungGap() != null) {
+            return;
+        }
+        Fitted fitted = gap.plan().fitted();
+        Length over = made.minus(fitted.size(set.today()));
+        if (Math.abs(over.metres()) <= Fitted.fine(set.in().rule()).step().metres() / 2) {
+            return;
+        }
+        boolean wide = gap.side() == DoorGap.Side.WIDTH;
+        String way = wide ? "wide" : "high";
+        if (over.metres() > 0) {
+            draft.note("As its stiles and rails are entered it comes out {} " + way + ": {} to plane off.", made, over);
+        } else if (gap.plan().window().contains(fitted.gap(made))) {
+            draft.note(
+                    "As its stiles and rails are entered it comes out {} " + way + ", {} less: that will do too.",
+                    made,
+                    over.times(-1));
+        } else {
+            ShopRule rule = set.in().rule();
+            boolean isHalf = wide && fitted.pieces() == 1 && over.times(-1).compareTo(made.times(0.5)) > 0;
+            draft.missing(
+                    "a door big enough: as its stiles and rails are entered it comes out " + rule.text(made) + " " + way
+                            + ", " + rule.text(over.times(-1)) + " too little",
+                    (wide ? "make the rails longer" : "make the stiles longer") + ", and enter it"
+                            + (isHalf ? "; where two such doors close the opening, enter 'pair: yes'" : ""));
         }
     }
 }
