@@ -272,6 +272,7 @@ class ProgramTest {
         "one-door.yaml",
         "weekend-cabin-cupboard.yaml",
         "hallway-cupboard-on-strips.yaml",
+        "harbour-glass-cupboard.yaml",
         "brick-cellar-cupboard.yaml"
     })
     void everySampleDesignIsReadAndJudged(String name) {

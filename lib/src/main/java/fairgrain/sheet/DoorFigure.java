@@ -138,7 +138,7 @@ final class DoorFigure {
                 : word + " " + rule.text(is);
         String says = expected == null || expected.equals(is) ? size : size + ", expected " + rule.text(expected);
         paper.words(when, new Point(0, top), Mark.Anchor.BEGINNING);
-        paper.words(says, new Point(OnPaper.WIDTH, top), Mark.Anchor.END);
+        paper.words(says, new Point(OnPaper.RIGHT, top), Mark.Anchor.END);
         double y = top + 2.5;
         double thick =
                 Math.min(40, OnPaper.FULL_SIZE.mm(asked.door().frame().stile().thickness()));

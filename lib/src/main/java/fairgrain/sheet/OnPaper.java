@@ -12,6 +12,9 @@ record OnPaper(int times) {
     /** Of every drawing [mm]. */
     static final double WIDTH = 92;
 
+    /** Where words end that are set to the right: the white around their letters stays on the paper too. */
+    static final double RIGHT = WIDTH - 0.5;
+
     static final OnPaper FULL_SIZE = new OnPaper(1);
 
     private static final int[] USUAL = {1, 2, 5, 10, 15, 20, 25, 30, 40, 50, 75, 100};

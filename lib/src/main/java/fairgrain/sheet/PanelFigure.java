@@ -83,7 +83,7 @@ final class PanelFigure {
         double thick = tongue == null ? edge : full;
         double stile = Math.max(groove + 2 * CHEEK, thick + 2);
         paper.words(when, new Point(0, top), Mark.Anchor.BEGINNING);
-        paper.words(says, new Point(WIDTH, top), Mark.Anchor.END);
+        paper.words(says, new Point(OnPaper.RIGHT, top), Mark.Anchor.END);
         double y = top + 2;
         double middle = y + stile / 2;
         frame(y, stile, middle, 1);

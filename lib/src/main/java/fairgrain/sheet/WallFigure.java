@@ -105,7 +105,7 @@ final class WallFigure {
                 new Point(LEFT + side, bottom - side),
                 new Point(LEFT + side, top + side));
         paper.line(Pen.EDGE, new Point(0, floor), new Point(OnPaper.WIDTH, floor));
-        paper.words("floor", new Point(OnPaper.WIDTH, floor - 1), Mark.Anchor.END);
+        paper.words("floor", new Point(OnPaper.RIGHT, floor - 1), Mark.Anchor.END);
         int number = 0;
         for (Length stud : hanging.fixing().studs()) {
             number++;
