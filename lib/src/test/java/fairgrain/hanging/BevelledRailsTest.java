@@ -72,24 +72,23 @@ class BevelledRailsTest {
     }
 
     /** Strips of 19 mm and 45 degrees, the bevel 700 mm up, 70 mm above the heel. */
-    private static BevelledRails thin(double kg, double screwsUp, BevelledPair.Bearing bearing) {
+    static BevelledRails thin(double kg, double screwsUp, BevelledPair.Bearing bearing) {
         return new BevelledRails(
                 hanging(kg, strip(19, 79.5, screwsUp), 630 + screwsUp, LoadCases.ALWAYS),
                 pair(38, bearing, Optional.of(true)));
     }
 
     /** Strips of 32 mm, deep enough for the bevel, their screws near it. */
-    private static BevelledRails thick(
-            double kg, BevelledPair.Bearing bearing, Optional<Boolean> stop, LoadCases cases) {
+    static BevelledRails thick(double kg, BevelledPair.Bearing bearing, Optional<Boolean> stop, LoadCases cases) {
         BevelledPair pair = pair(51, bearing, stop);
         return new BevelledRails(hanging(kg, strip(32, 100, 55), 655, cases), pair.caseDepth(Length.mm(90)));
     }
 
-    private static BevelledRails thick(double kg) {
+    static BevelledRails thick(double kg) {
         return thick(kg, BevelledPair.Bearing.SPACER, Optional.of(true), LoadCases.ALWAYS);
     }
 
-    private static Finding finding(BevelledRails rails) {
+    static Finding finding(BevelledRails rails) {
         return rails.findings().get(0);
     }
 
