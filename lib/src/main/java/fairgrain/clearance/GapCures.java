@@ -49,7 +49,7 @@ final class GapCures {
         ShopRule fine = Fitted.fine(fit.in().rule());
         Window window = GapPlan.window(fit);
         Length least = fine.up(window.least());
-        boolean plane = least.compareTo(fit.today()) > 0;
+        boolean plane = window.least().compareTo(fit.today()) > 0;
         if (plane && fit.kind() == GapFit.Kind.OVERLAP) {
             return List.of(); // nothing can be put on again
         }

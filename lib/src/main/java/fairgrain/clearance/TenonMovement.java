@@ -254,7 +254,9 @@ public record TenonMovement(
     }
 
     private static Words words(boolean tooWide, boolean standsProud, double pieces, Length wide, Length standing) {
-        Words split = Words.of("Cut {} tenons beside each other, each no wider than {}.", Amount.count(pieces), wide);
+        Words split = pieces > 1
+                ? Words.of("Cut {} tenons beside each other, each no wider than {}.", Amount.count(pieces), wide)
+                : Words.of("Turn the tenon no thicker than {}.", wide);
         Words ended = Words.of(
                 "Let its end stand up to {} proud on purpose: cut it so that day, and ease its edges.", standing);
         if (tooWide && standsProud) {

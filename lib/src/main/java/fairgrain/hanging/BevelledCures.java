@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** What mends bevelled strips that do not hold: a lift stop, more screws, then thicker strips. Asked again, each holds. */
+/** What mends bevelled strips that do not hold: a lift stop; if that alone does not, more screws, then thicker strips. Asked again, each holds. */
 final class BevelledCures {
     private static final int MOST_PER_STUD = 6;
     private static final int MOST_IN_CASE = 40;
@@ -22,16 +22,17 @@ final class BevelledCures {
     }
 
     List<Remedy> all() {
-        if (!rails.pair().liftStop().orElse(true)) {
-            add(
-                    rails.pair(rails.pair().liftStop(true)),
-                    Words.of("Put in a lift stop: a screw or a block over the case strip."));
+        boolean canLiftOff = !rails.pair().liftStop().orElse(true);
+        if (canLiftOff
+                && add(withStop(rails), Words.of("Put in a lift stop: a screw or a block over the case strip."))) {
+            return List.copyOf(cures);
         }
         moreScrews(withStop(rails), Optional.empty());
         for (double mm : THICKER_MM) {
             Length thick = Length.mm(mm);
             if (thick.compareTo(rails.hanging().fixing().rail().thickness()) > 0
                     && thicker(thick)
+                            .map(BevelledCures::withStop)
                             .filter(t -> moreScrews(t, Optional.of(thick)))
                             .isPresent()) {
                 break;
