@@ -41,9 +41,6 @@ public record BevelledRails(Hanging hanging, BevelledPair pair) implements Quest
             throw new IllegalArgumentException(why);
         });
         hanging = hanging.fixing(f.rail(f.rail().held(Rail.Held.BOTH_EDGES)));
-        if (BevelledPlaces.of(hanging.fixing(), pair).bevelHeight() < 3 * Hanging.CONTACT.metres()) {
-            throw new IllegalArgumentException("the bevel must sit well above the lower edge of the case");
-        }
     }
 
     /**
