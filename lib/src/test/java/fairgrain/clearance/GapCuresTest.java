@@ -224,4 +224,23 @@ class GapCuresTest {
         assertThat(plan.spreads()).isEqualTo(any.spreads()).isNotEmpty();
         assertThat(plan.answer()).isEqualTo(plan.chosen().answer());
     }
+
+    /** The piece ends on a mark of a fifth of a millimetre; where the nearest one would leave less than the least gap, it is the next. */
+    @Test
+    void aPieceIsMadeToAMarkThatLeavesTheLeastGap() {
+        GapFit any = flat(40).wanted(new Reveal(Length.mm(0.5), null, Panels.ANY));
+        ShopRule fine = Fitted.fine(ShopRule.MILLIMETRES);
+        Length least = GapPlan.window(any).least();
+        // so much more wanted that the least gap lies a hair under a mark
+        Length wanted = Length.mm(0.49).plus(fine.up(least).minus(least));
+        GapFit close = any.wanted(new Reveal(wanted, null, Panels.ANY));
+        Length need = GapPlan.window(close).least();
+        for (double opening = 400; opening < 400.2; opening += 0.01) {
+            Fitted fitted = new Fitted(Length.mm(opening), Length.ZERO, 1, 1, "make it wide");
+            GapFit set = new GapPlan(close, fitted, "how wide", null).set().orElseThrow();
+            double size = opening - set.today().toMm();
+            assertThat(size / 0.2).as("opening %s", opening).isCloseTo(Math.rint(size / 0.2), within(1e-6));
+            assertThat(set.today().metres()).isBetween(need.metres(), need.metres() + 0.0003);
+        }
+    }
 }

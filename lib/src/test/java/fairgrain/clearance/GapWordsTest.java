@@ -77,6 +77,8 @@ class GapWordsTest {
                 3.175);
         assertThat(sizes(finding)).containsExactly("make it wide", "gap to leave at the closing edge that day");
         assertThat(notes(finding)).contains("Wanted all year: from {} to {} at the closing edge.");
+        assertThat(notes(finding)).anyMatch(note -> note.startsWith("Expected at the closing edge"));
+        assertThat(finding.outcomes()).hasSize(2);
         assertThat(finding.remedies()).isEmpty();
     }
 

@@ -97,4 +97,14 @@ class TiedBackTest {
                         "height of the ties above the floor must be from 0.3 to 1.2 m, no higher than the piece, but"
                                 + " was 1.3");
     }
+
+    @Test
+    void aFactorThatMakesPeopleLighterIsRefused() {
+        TiedBack good = chest(40, 1100, 2, 3, Optional.of(new Force(900)));
+        assertThat(new TiedBack(good.piece(), good.tie(), 1, OptionalDouble.empty(), Hung.IN).part())
+                .isEqualTo("chest");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new TiedBack(good.piece(), good.tie(), 0.99, OptionalDouble.empty(), Hung.IN))
+                .withMessage("people factor must be from 1 to 5 (a ratio), but was 0.99");
+    }
 }
