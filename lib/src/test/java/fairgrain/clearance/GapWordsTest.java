@@ -25,6 +25,8 @@ class GapWordsTest {
     private static final ShopRule FINE = Fitted.fine(ShopRule.MILLIMETRES);
     private static final GapFit NARROW = gap(board(0.04, 0.086), 40, 2, Reveal.USUAL, IN);
     private static final GapFit WIDE = gap(board(0.06, 0.12), 120, 2, Reveal.USUAL, IN);
+    private static final String ANYTHING = "Anything from {} to {} at the closing edge that day neither closes to less"
+            + " than {} at the damp end nor gapes to more than {}.";
     private static final Reveal ANY_MORE = new Reveal(Length.mm(0.5), null, Panels.ANY);
 
     private static GapFit overlap(GapFit like, double mm, Reveal wanted) {
@@ -64,13 +66,13 @@ class GapWordsTest {
     // Planned
 
     @Test
-    void aPlannedGapTellsFromWhereToWhereItMayLie() {
-        Window window = GapPlan.window(NARROW);
-        Finding finding = planned(NARROW);
+    void aPlannedGapTellsFromWhichMarkToWhichItMayLie() {
+        GapFit easy = gap(board(0.04, 0.086), 20, 2, Reveal.USUAL, IN);
+        Window window = GapPlan.window(easy);
+        Finding finding = planned(easy);
         says(
                 finding.why(),
-                "Anything from {} to {} at the closing edge that day neither closes to less than {} at the damp end nor"
-                        + " gapes to more than {}.",
+                ANYTHING,
                 FINE.up(window.least()).toMm(),
                 FINE.down(window.most()).toMm(),
                 0.5,
@@ -80,6 +82,20 @@ class GapWordsTest {
         assertThat(notes(finding)).anyMatch(note -> note.startsWith("Expected at the closing edge"));
         assertThat(finding.outcomes()).hasSize(2);
         assertThat(finding.remedies()).isEmpty();
+    }
+
+    /** Between two marks there is none to tell; the gap itself may lie there, as a piece on a mark leaves half of it at each side. */
+    @Test
+    void aWindowBetweenTwoMarksIsToldAsItIs() {
+        Window window = GapPlan.window(NARROW);
+        assertThat(FINE.up(window.least())).isGreaterThanOrEqualTo(FINE.down(window.most()));
+        says(
+                planned(NARROW).why(),
+                ANYTHING,
+                window.least().toMm(),
+                window.most().toMm(),
+                0.5,
+                3.175);
     }
 
     @Test
