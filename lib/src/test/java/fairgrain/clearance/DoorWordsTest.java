@@ -156,18 +156,24 @@ class DoorWordsTest {
         HungDoor door = Gaps.door(LIGHT, Hung.INSET, false);
         for (DoorGap.Side side : DoorGap.Side.values()) {
             Length planned = asked(door, side, null, null).size();
-            String said = "As its stiles and rails are entered it comes out {} "
-                    + (side == DoorGap.Side.WIDTH ? "wide" : "high") + ".";
-            assertThat(note(finding(asked(door, side, null, planned)), said)).isEmpty();
-            assertThat(note(finding(asked(door, side, null, planned.plus(Length.mm(0.09)))), said))
-                    .isEmpty();
+            String way = side == DoorGap.Side.WIDTH ? "wide" : "high";
+            String comesOut = "As its stiles and rails are entered it comes out {} " + way;
+            String more = comesOut + ": {} to plane off.";
+            String less = comesOut + ", {} less: that will do too.";
+            for (double hair : new double[] {-0.09, 0, 0.09}) {
+                Finding finding = finding(asked(door, side, null, planned.plus(Length.mm(hair))));
+                assertThat(note(finding, more)).isEmpty();
+                assertThat(note(finding, less)).isEmpty();
+            }
             Length longer = planned.plus(Length.mm(0.11));
             assertThat(numbers(
-                            note(finding(asked(door, side, null, longer)), said).orElseThrow()))
-                    .containsExactly(longer.metres());
-            assertThat(note(finding(asked(door, side, null, planned.minus(Length.mm(0.11)))), said))
+                            note(finding(asked(door, side, null, longer)), more).orElseThrow()))
+                    .satisfiesExactly(
+                            made -> assertThat(made).isEqualTo(longer.metres()),
+                            over -> assertThat(over).isCloseTo(0.00011, within(1e-12)));
+            assertThat(note(finding(asked(door, side, null, planned.minus(Length.mm(0.11)))), less))
                     .isPresent();
-            assertThat(note(finding(asked(door, side, Length.mm(2), longer)), said))
+            assertThat(note(finding(asked(door, side, Length.mm(2), longer)), more))
                     .as("it hangs already")
                     .isEmpty();
         }
