@@ -39,12 +39,14 @@ import java.util.Map;
 final class OrderOfWork {
     private final Review review;
     private final ShopRule rule;
+    private final List<Piece> pieces;
     private final List<Block> blocks = new ArrayList<>();
     private int number;
 
     private OrderOfWork(Review review, ShopRule rule) {
         this.review = review;
         this.rule = rule;
+        this.pieces = CutList.of(review.design()).pieces();
     }
 
     static List<Block> of(Review review, ShopRule rule) {
@@ -76,9 +78,7 @@ final class OrderOfWork {
     }
 
     private void stock() {
-        List<Piece> solid = CutList.of(review.design()).pieces().stream()
-                .filter(piece -> !piece.sheet())
-                .toList();
+        List<Piece> solid = pieces.stream().filter(piece -> !piece.sheet()).toList();
         for (Asked<?> asked : review.asked()) {
             if (asked.question() instanceof StockReady ready) {
                 List<Finding> findings = asked.findings();
@@ -222,7 +222,7 @@ final class OrderOfWork {
                         + ungood(asked.findings()));
             }
         }
-        if (!CutList.of(review.design()).pieces().isEmpty()) {
+        if (!pieces.isEmpty()) {
             step(
                     "Finish inside and out alike, as many coats on every face: a face left bare takes up damp faster,"
                             + " and the part cups.",
