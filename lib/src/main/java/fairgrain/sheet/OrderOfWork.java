@@ -28,9 +28,11 @@ import fairgrain.quantity.Length;
 import fairgrain.quantity.MoistureContent;
 import fairgrain.quantity.ShopRule;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * What to do in which order, each step with its number and its caution. Only steps for which the design has something to do; a
@@ -40,6 +42,9 @@ final class OrderOfWork {
     private final Review review;
     private final ShopRule rule;
     private final List<Piece> pieces;
+    private final Set<PanelFit>
+            cut; // what is asked of a panel that is cut already is whether it fits, not how wide to cut it
+    private final Map<String, Verdict> worst = new HashMap<>(); // of each part
     private final List<Block> blocks = new ArrayList<>();
     private int number;
 
@@ -47,6 +52,8 @@ final class OrderOfWork {
         this.review = review;
         this.rule = rule;
         this.pieces = CutList.of(review.design()).pieces();
+        this.cut = Set.copyOf(Questions.of(review, PanelFit.class));
+        review.findings().forEach(finding -> worst.merge(finding.part(), finding.verdict(), Verdict::worse));
     }
 
     static List<Block> of(Review review, ShopRule rule) {
@@ -117,7 +124,7 @@ final class OrderOfWork {
             step("Groove the frame (" + fit.part() + "): "
                     + rule.text(fit.opening().groove().depth()) + " deep, "
                     + rule.text(fit.opening().groove().width()) + " wide.");
-            step((isCut(fit) ? "The panel is cut already" : "Cut the panel") + " (" + fit.part() + "): "
+            step((cut.contains(fit) ? "The panel is cut already" : "Cut the panel") + " (" + fit.part() + "): "
                     + rule.text(fit.width()) + " wide across the grain" + today(fit.in()) + "." + ungood(fit.part()));
         }
         for (PanelFit fit : panels) {
@@ -161,11 +168,6 @@ final class OrderOfWork {
         }
     }
 
-    /** What is asked of a panel that is cut already is whether it fits, not how wide to cut it. */
-    private boolean isCut(PanelFit fit) {
-        return Questions.of(review, PanelFit.class).contains(fit);
-    }
-
     private static String names(List<PanelFit> panels) {
         return String.join(", ", panels.stream().map(PanelFit::part).toList());
     }
@@ -194,12 +196,10 @@ final class OrderOfWork {
 
     /** A warning in the same breath, where what was asked of a part does not hold. */
     private String ungood(String part) {
-        return ungood(Questions.about(review, part));
+        return ungood(worst.getOrDefault(part, Verdict.NOT_JUDGED));
     }
 
-    private static String ungood(List<Finding> findings) {
-        Verdict verdict =
-                findings.stream().map(Finding::verdict).reduce(Verdict::worse).orElse(Verdict.NOT_JUDGED);
+    private static String ungood(Verdict verdict) {
         return verdict.compareTo(Verdict.NOT_JUDGED) < 0 ? "" : " This " + said(verdict) + ": settle it first.";
     }
 
@@ -219,7 +219,10 @@ final class OrderOfWork {
                 step("Plane " + gap.part() + " to " + rule.text(gap.size()) + (across ? " wide" : " high")
                         + ": today's "
                         + word(set) + " " + set.where() + " is " + rule.text(set.today()) + bevel(set) + "."
-                        + ungood(asked.findings()));
+                        + ungood(asked.findings().stream()
+                                .map(Finding::verdict)
+                                .reduce(Verdict::worse)
+                                .orElse(Verdict.NOT_JUDGED)));
             }
         }
         if (!pieces.isEmpty()) {
