@@ -143,7 +143,7 @@ final class DrawCommand implements Callable<Integer> {
             throw refused("--dots must be from " + FEWEST_DOTS + " to " + MOST_DOTS + ", but was " + dots);
         }
         if (one != null) {
-            kind(one);
+            kind(one); // refuses another ending before anything is reckoned
         }
     }
 

@@ -9,6 +9,7 @@ import fairgrain.finding.Finding;
 import fairgrain.finding.Missing;
 import fairgrain.finding.Question;
 import fairgrain.finding.Unasked;
+import fairgrain.finding.Verdict;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -48,6 +49,11 @@ public record Asked<A extends Answer>(Part by, Question<A> question, A answer, L
         // which of the cautions it would have told is not known, so all of them stand
         return new Unasked(
                 part, "does a formula reach so far", List.of(reach), Evidence.of(REACH), EnumSet.allOf(Caution.class));
+    }
+
+    /** The worst of its findings. */
+    public Verdict verdict() {
+        return findings.stream().map(Finding::verdict).reduce(Verdict::worse).orElse(Verdict.NOT_JUDGED);
     }
 
     /** Where the answer is acted on. */

@@ -42,9 +42,12 @@ final class OrderOfWork {
     private final Review review;
     private final ShopRule rule;
     private final List<Piece> pieces;
-    private final Set<PanelFit>
-            cut; // what is asked of a panel that is cut already is whether it fits, not how wide to cut it
-    private final Map<String, Verdict> worst = new HashMap<>(); // of each part
+    /** Panels that are cut already: what is asked of them is whether they fit, not how wide to cut them. */
+    private final Set<PanelFit> cut;
+
+    /** What was found of each part. */
+    private final Map<String, Verdict> worst = new HashMap<>();
+
     private final List<Block> blocks = new ArrayList<>();
     private int number;
 
@@ -219,10 +222,7 @@ final class OrderOfWork {
                 step("Plane " + gap.part() + " to " + rule.text(gap.size()) + (across ? " wide" : " high")
                         + ": today's "
                         + word(set) + " " + set.where() + " is " + rule.text(set.today()) + bevel(set) + "."
-                        + ungood(asked.findings().stream()
-                                .map(Finding::verdict)
-                                .reduce(Verdict::worse)
-                                .orElse(Verdict.NOT_JUDGED)));
+                        + ungood(asked.verdict()));
             }
         }
         if (!pieces.isEmpty()) {

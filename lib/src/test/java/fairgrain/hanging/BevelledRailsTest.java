@@ -200,21 +200,7 @@ class BevelledRailsTest {
                 .containsExactly("how strong the strips are along and across their grain");
         CaseScrews plain = known.pair().screws();
         CaseScrews board = new CaseScrews(
-                10,
-                plain.screw(),
-                Length.mm(51),
-                plain.belowTop(),
-                CaseScrews.Driven.FROM_BEHIND,
-                new Rail(
-                        "particleboard",
-                        Rail.Kind.BOARD,
-                        0.6,
-                        Length.mm(19),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Rail.Held.BOTH_EDGES,
-                        OptionalDouble.empty(),
-                        Hung.ANY));
+                10, plain.screw(), Length.mm(51), plain.belowTop(), CaseScrews.Driven.FROM_BEHIND, Hung.PARTICLEBOARD);
         assertThat(finding(known.pair(known.pair().screws(board))).missing())
                 .extracting(Missing::what)
                 .contains("what a screw loaded sideways holds in particleboard");

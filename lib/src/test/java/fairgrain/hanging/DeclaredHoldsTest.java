@@ -186,17 +186,7 @@ class DeclaredHoldsTest {
     }
 
     private static Ledger ledger(int perStud, LongGrain along) {
-        Rail strip = new Rail(
-                "a ledger",
-                Rail.Kind.SOLID,
-                0.45,
-                Length.mm(19),
-                Optional.of(Length.mm(70)),
-                Optional.of(Length.mm(40)),
-                Rail.Held.BOTH_EDGES,
-                OptionalDouble.empty(),
-                along,
-                Hung.ANY);
+        Rail strip = Hung.ledger(Rail.Held.BOTH_EDGES, along);
         return new Ledger(strip, perStud, Length.inches(3));
     }
 

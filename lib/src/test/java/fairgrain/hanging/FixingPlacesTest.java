@@ -184,16 +184,7 @@ class FixingPlacesTest {
     /** A ledger with one screw in each stud beside two above takes a third of the weight. */
     @Test
     void besideALedgerTheWeightIsSharedByTheNumberOfScrews() {
-        Rail strip = new Rail(
-                "a ledger",
-                Rail.Kind.SOLID,
-                0.45,
-                Length.mm(19),
-                Optional.of(Length.mm(70)),
-                Optional.of(Length.mm(40)),
-                Rail.Held.TOP_EDGE,
-                OptionalDouble.empty(),
-                Hung.ANY);
+        Rail strip = Hung.ledger(Rail.Held.TOP_EDGE, LongGrain.UNKNOWN);
         Fixing above = Hung.cabinet(5, 2, 0).fixing();
         assertThat(above.beside(new Ledger(strip, 1, Length.inches(3))).share()).isCloseTo(2 / 3.0, within(1e-12));
         Fixing ledger = new Ledger(strip, 3, Length.inches(3)).fixing(above);

@@ -14,7 +14,6 @@ import fairgrain.quantity.Length;
 import fairgrain.quantity.ShopRule;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** What mends a cabinet whose screws do not hold, and what the figures of one that is asked about rest on. */
@@ -145,17 +144,7 @@ class HangingCuresTest {
         assertThat(notes(Hung.cabinet(5, 4, 0))).noneMatch(note -> note.endsWith(straight));
         assertThat(notes(Hung.cabinet(5, 4, 0))).doesNotContain(ledger);
         Hanging h = Hung.cabinet(5, 2, 0);
-        Rail strip = new Rail(
-                "a ledger",
-                Rail.Kind.SOLID,
-                0.45,
-                Length.mm(19),
-                Optional.of(Length.mm(70)),
-                Optional.of(Length.mm(40)),
-                Rail.Held.BOTH_EDGES,
-                OptionalDouble.empty(),
-                LongGrain.UNKNOWN,
-                Hung.ANY);
+        Rail strip = Hung.ledger(Rail.Held.BOTH_EDGES, LongGrain.UNKNOWN);
         assertThat(notes(h.fixing(h.fixing().beside(new Ledger(strip, 2, Length.inches(3))))))
                 .contains(ledger);
     }

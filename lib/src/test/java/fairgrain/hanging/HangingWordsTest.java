@@ -164,16 +164,7 @@ class HangingWordsTest {
     @Test
     void whatHasNoFigureIsAskedForAndNotJudged() {
         Hanging h = Hung.cabinet(5, 4, 0);
-        Rail board = new Rail(
-                "particleboard",
-                Rail.Kind.BOARD,
-                0.6,
-                Length.mm(19),
-                Optional.empty(),
-                Optional.empty(),
-                Rail.Held.BOTH_EDGES,
-                OptionalDouble.empty(),
-                Hung.ANY);
+        Rail board = Hung.PARTICLEBOARD;
         assertThat(finding(with(h, board)).missing())
                 .containsExactly(new Missing(
                         "when a head pulls through particleboard",

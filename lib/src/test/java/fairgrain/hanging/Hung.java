@@ -24,6 +24,16 @@ final class Hung {
     static final List<Screw> SCREWS = Screw.read(shipped("fasteners.csv"), "fasteners.csv");
     static final List<Stud> STUDS = Stud.read(shipped("framing.csv"), "framing.csv");
     static final Rail RAIL = Rail.solid("a rail", 0.42, Length.mm(19), ANY);
+    static final Rail PARTICLEBOARD = new Rail(
+            "particleboard",
+            Rail.Kind.BOARD,
+            0.6,
+            Length.mm(19),
+            Optional.empty(),
+            Optional.empty(),
+            Rail.Held.BOTH_EDGES,
+            OptionalDouble.empty(),
+            ANY);
     static final Setting IN = new Setting(
             new MoistureYear(new Estimate(0.06, 0.005), new Estimate(0.11, 0.005), 0.005, "a test", ANY),
             new DayMoisture(new Estimate(0.08, 0.005), true, "a meter", ANY),
@@ -48,6 +58,21 @@ final class Hung {
 
     static List<Length> at(double... mm) {
         return Arrays.stream(mm).mapToObj(Length::mm).toList();
+    }
+
+    /** A strip 70 by 19 mm, its screws 40 mm above its lower edge. */
+    static Rail ledger(Rail.Held held, LongGrain along) {
+        return new Rail(
+                "a ledger",
+                Rail.Kind.SOLID,
+                0.45,
+                Length.mm(19),
+                Optional.of(Length.mm(70)),
+                Optional.of(Length.mm(40)),
+                held,
+                OptionalDouble.empty(),
+                along,
+                ANY);
     }
 
     /** 800 mm wide, 300 mm deep, a pair of doors of 4 kg, studs at 200 and 606 mm, 720 mm high screws, No. 10 x 3 in. */

@@ -157,17 +157,7 @@ class RailByHandTest {
     }
 
     private static Ledger ledger(LongGrain along) {
-        Rail strip = new Rail(
-                "a ledger",
-                Rail.Kind.SOLID,
-                0.45,
-                Length.mm(19),
-                Optional.of(Length.mm(70)),
-                Optional.of(Length.mm(40)),
-                Rail.Held.BOTH_EDGES,
-                OptionalDouble.empty(),
-                along,
-                Hung.ANY);
+        Rail strip = Hung.ledger(Rail.Held.BOTH_EDGES, along);
         return new Ledger(strip, 2, Length.inches(3));
     }
 

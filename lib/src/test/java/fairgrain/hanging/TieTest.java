@@ -226,16 +226,7 @@ class TieTest {
         Tie right = tie(anchor(Masonry.Kind.SOLID), 3, BRICK, TOP, 2);
         assertThat(chest(right, OptionalDouble.empty()).findings().get(0).missing())
                 .isEmpty();
-        Rail board = new Rail(
-                "particleboard",
-                Rail.Kind.BOARD,
-                0.6,
-                Length.mm(19),
-                Optional.empty(),
-                Optional.empty(),
-                Rail.Held.BOTH_EDGES,
-                OptionalDouble.empty(),
-                Hung.ANY);
+        Rail board = Hung.PARTICLEBOARD;
         TiedBack inBoard = chest(tie(Hung.screw("wood-screw-10"), 3, SPF, board, 2), OptionalDouble.empty());
         assertThat(inBoard.findings().get(0).missing())
                 .containsExactly(new Missing(
